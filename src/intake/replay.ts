@@ -1,0 +1,58 @@
+import type { Answer, Answers } from './answers'
+import type { Question } from './question'
+import { reader } from './reader'
+
+export type Script = { readonly version: string; readonly questions: readonly Question<unknown>[] }
+
+export type Replayed = {
+  /** Asked and answered, in the order of the script. */
+  readonly answered: readonly { readonly question: Question<unknown>; readonly answer: Answer }[]
+  /** The first asked question without an answer; null when nothing is left to ask. */
+  readonly current: Question<unknown> | null
+  /** Answers whose question is not asked as things stand; kept, and back when it is asked again. */
+  readonly setAside: readonly string[]
+  /** Still missing, in order: of all asked questions, and of those a submission needs. */
+  readonly missing: readonly string[]
+  readonly needed: readonly string[]
+  readonly progress: { readonly answered: number; readonly expected: number }
+}
+
+/** A conversation never asks more than this; the last place is kept for how to reach the owner. */
+export const MOST_QUESTIONS = 30
+
+/** Where the conversation stands: a pure function of the script and the stored answers. */
+export const replay = (script: Script, answers: Answers): Replayed => {
+  const r = reader(answers)
+  const answered: { question: Question<unknown>; answer: Answer }[] = []
+  const missing: string[] = []
+  const needed: string[] = []
+  const setAside: string[] = []
+  let current: Question<unknown> | null = null
+  let expected = 0
+  for (const q of script.questions) {
+    const answer = answers[q.id]
+    if (!r.asks(q)) {
+      if (answer !== undefined) setAside.push(q.id)
+      continue
+    }
+    const tired = q.stage === 'narrow' && answer === undefined && expected >= MOST_QUESTIONS - 1
+    if (tired) continue
+    expected += 1
+    if (answer !== undefined) answered.push({ question: q, answer })
+    else {
+      missing.push(q.id)
+      if (q.stage !== 'narrow' && !q.optional) needed.push(q.id)
+      current ??= q
+    }
+  }
+  for (const id of Object.keys(answers).sort())
+    if (!script.questions.some((q) => q.id === id)) setAside.push(id)
+  return {
+    answered,
+    current,
+    setAside,
+    missing,
+    needed,
+    progress: { answered: answered.length, expected },
+  }
+}
