@@ -1,0 +1,73 @@
+import { createClient } from '@libsql/client/sqlite3'
+import { fromDriver, toDriver } from './bind'
+import type { Db } from './db'
+import { DbError } from './db-error'
+import { mapError } from './map-error'
+import { oneAtATime } from './one-at-a-time'
+
+/** A database in a file of this machine. */
+export type FileDb = Db & {
+  /** Rewrites the file and empties the log, so that nothing deleted is left in either. */
+  scrub(): Promise<void>
+}
+
+/**
+ * Opens (and makes) a libSQL file. Node only; one process per file. Commits are on disk when a
+ * write resolves (write-ahead log, synchronous FULL). Rejects with DbError.
+ */
+export const openFileDb = async (path: string): Promise<FileDb> => {
+  // One connection: PRAGMAs hold per connection, and a pool would open others without them.
+  const client = attempt(() =>
+    createClient({ url: `file:${path}`, concurrency: 1, timeout: 5000, intMode: 'number' }),
+  )
+  const inTurn = oneAtATime()
+  const guarded = <T>(work: () => Promise<T>) => work().catch((e) => Promise.reject(mapError(e)))
+  const pragma = async (sql: string) => (await client.execute(`PRAGMA ${sql}`)).rows[0]?.[0]
+
+  const expectPragma = async (name: string, wanted: number | string) => {
+    const found = await pragma(name)
+    if (found !== wanted) {
+      throw new DbError('bug', `PRAGMA ${name} is ${String(found)}, must be ${wanted}`)
+    }
+  }
+  // Checked, not set: a connection the driver reopens after a fault has these by itself.
+  const checkConnection = async () => {
+    await pragma('journal_mode = WAL')
+    await expectPragma('journal_mode', 'wal')
+    await expectPragma('foreign_keys', 1)
+    await expectPragma('synchronous', 2)
+  }
+  await guarded(checkConnection).catch((error) => {
+    client.close()
+    throw error
+  })
+
+  const read: Db['read'] = (stmts) =>
+    guarded(async () => fromDriver(await client.batch(toDriver(stmts), 'read')))
+  return {
+    read,
+    write: (stmts) =>
+      inTurn(() =>
+        guarded(async () => {
+          await pragma('secure_delete = ON')
+          return fromDriver(await client.batch(toDriver(stmts), 'write'))
+        }),
+      ),
+    scrub: () =>
+      inTurn(() =>
+        guarded(async () => {
+          await client.execute('VACUUM')
+          await pragma('wal_checkpoint(TRUNCATE)')
+        }),
+      ),
+    close: () => inTurn(async () => client.close()),
+  }
+}
+
+const attempt = <T>(work: () => T): T => {
+  try {
+    return work()
+  } catch (error) {
+    throw mapError(error)
+  }
+}
