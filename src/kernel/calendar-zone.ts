@@ -1,12 +1,6 @@
-import { formatDay } from './calendar'
+import { formatDay, type Zone } from './calendar'
 
 export const DAY_MINUTES = 1440
-
-/**
- * A time zone as plain data: from each UTC minute (since 1970-01-01T00:00Z) on, local = UTC + offset.
- * Ascending; the first entry also holds before its own start. Empty means UTC.
- */
-export type Zone = readonly { readonly fromUtcMinute: number; readonly offsetMinutes: number }[]
 
 /** A local wall-clock moment: 'YYYY-MM-DD' and the minute of that day, 0-1439. */
 export type LocalMinute = { readonly date: string; readonly minute: number }

@@ -2,6 +2,12 @@ import { err, ok, type Result } from './result'
 
 /** A civil date of the proleptic Gregorian calendar; month 1-12, day 1-31. */
 export type CivilDate = { readonly year: number; readonly month: number; readonly day: number }
+/**
+ * A time zone as plain data: from each UTC minute (since 1970-01-01T00:00Z) on, local = UTC + offset.
+ * Ascending; the first entry also holds before its own start. Empty means UTC.
+ */
+export type Zone = readonly { readonly fromUtcMinute: number; readonly offsetMinutes: number }[]
+
 export type DateError = 'date-format' | 'date-range'
 
 const ISO_DATE = /^(\d{4})-(\d{2})-(\d{2})$/

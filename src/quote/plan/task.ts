@@ -1,4 +1,4 @@
-import type { Zone } from '../../kernel/calendar-zone'
+import type { Zone } from '../../kernel/calendar'
 
 /**
  * How a lag passes. 'elapsed' runs by the clock, over nights and weekends (cure, drying);

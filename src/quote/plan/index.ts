@@ -1,0 +1,16 @@
+export { type CriticalPath, criticalPath, type TaskTimes } from './critical-path'
+export type { Block, Drying, Hold, JobPlan, Moment, PlanDay } from './day-plan'
+export type { Linked, NetworkError } from './network'
+export { type PlanError, type PlanLimits, planJob } from './plan-job'
+export { type Activity, type Schedule, type ScheduleError, schedule } from './schedule'
+export {
+  type After,
+  CREW_RATE,
+  type LagKind,
+  MACHINE_MINUTES,
+  SET_UP_MINUTES,
+  STARTS,
+  type Studio,
+  type Task,
+  type Window,
+} from './task'

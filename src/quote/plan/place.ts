@@ -1,0 +1,209 @@
+import { type JobModel, releaseOf } from './model'
+import { SHORTEST_PART } from './task'
+import { dayOf, NoWorkingTime } from './working-axis'
+
+/** A stretch of work within one day, in working minutes. */
+export type Part = {
+  readonly from: number
+  readonly to: number
+  readonly people: readonly number[]
+}
+export type Placed = {
+  readonly crew: number
+  readonly release: number
+  readonly start: number
+  readonly end: number
+  readonly parts: readonly Part[]
+}
+/** How many people each task gets: a fixed number per task, or a rule decided while placing. */
+export type CrewRule = 'one' | 'most' | 'idle' | readonly number[]
+
+type Board = {
+  readonly from: number[][]
+  readonly to: number[][]
+  readonly machine: number[][]
+}
+
+/** Until when a person stays free from `at` on; `at` itself when busy. */
+const freeUntil = (board: Board, person: number, at: number): number => {
+  const from = board.from[person]!
+  const to = board.to[person]!
+  for (let k = from.length - 1; k >= 0; k--) {
+    if (to[k]! <= at) return from[k + 1] ?? Number.POSITIVE_INFINITY
+    if (from[k]! <= at) return at
+  }
+  return from[0] ?? Number.POSITIVE_INFINITY
+}
+
+const occupy = (board: Board, person: number, start: number, end: number) => {
+  const from = board.from[person]!
+  let k = from.length
+  while (k > 0 && from[k - 1]! > start) k--
+  from.splice(k, 0, start)
+  board.to[person]!.splice(k, 0, end)
+}
+
+/** The next moment after `at` when somebody becomes free, or the day ends. */
+const nextChange = (board: Board, at: number, dayEnd: number): number => {
+  let next = dayEnd
+  for (const to of board.to) {
+    for (let k = to.length - 1; k >= 0 && to[k]! > at; k--) if (to[k]! < next) next = to[k]!
+  }
+  return next
+}
+
+type Attempt = { readonly start: number; readonly end: number; readonly parts: Part[] }
+
+/** People who can work from `at` for the longest stretch of the day; empty when too few can. */
+const pickPeople = (
+  model: JobModel,
+  board: Board,
+  task: number,
+  crew: number,
+  at: number,
+  most: number,
+  held: readonly number[],
+): Part | undefined => {
+  const day = dayOf(model.axis, at)
+  const limit = model.axis.studio.machineMinutesPerPersonDay
+  const byMachine = model.tasks[task]!.machine
+  const there = Math.min(board.from.length, model.peopleOn(day))
+  const chosen: { person: number; length: number; held: boolean }[] = []
+  for (let person = 0; person < there; person++) {
+    const left = byMachine ? limit - (board.machine[person]![day] ?? 0) : most
+    const length = Math.min(most, left)
+    if (length < Math.min(most, SHORTEST_PART)) continue
+    if (freeUntil(board, person, at) < at + length) continue
+    chosen.push({ person, length, held: held.includes(person) })
+  }
+  if (chosen.length < crew) return undefined
+  chosen.sort(
+    (a, b) => b.length - a.length || Number(b.held) - Number(a.held) || a.person - b.person,
+  )
+  const crewed = chosen.slice(0, crew)
+  const people = crewed.map((pick) => pick.person).sort((a, b) => a - b)
+  return { from: at, to: at + crewed[crew - 1]!.length, people }
+}
+
+/** Earliest placing of one task with a crew from `release` on; nothing is booked yet. */
+const attempt = (
+  model: JobModel,
+  board: Board,
+  task: number,
+  crew: number,
+  release: number,
+): Attempt => {
+  const { axis } = model
+  const { pausable, outside, machine } = model.tasks[task]!
+  const span = crew > 1 ? model.together[task]! : model.alone[task]!
+  if (span === 0) return { start: release, end: release, parts: [] }
+  const limit = axis.studio.machineMinutesPerPersonDay
+  const longest = machine ? Math.min(model.longestDay, limit) : model.longestDay
+  const long = !pausable && span > longest
+  let parts: Part[] = []
+  let left = span
+  let at = release
+  let idleDays = 0
+  while (left > 0) {
+    const day = dayOf(axis, at)
+    const dayEnd = axis.dayEnd[day]!
+    const dayStart = day === 0 ? 0 : axis.dayEnd[day - 1]!
+    const most = Math.min(left, dayEnd - at)
+    const wrongTime =
+      (parts.length === 0 && long && at > dayStart) ||
+      (!pausable && !long && most < left) ||
+      (most < left && most < SHORTEST_PART)
+    const part = wrongTime
+      ? undefined
+      : outside === true
+        ? { from: at, to: at + most, people: [] }
+        : pickPeople(model, board, task, crew, at, most, parts.at(-1)?.people ?? [])
+    if (part && (pausable || long || part.to - part.from === left)) {
+      parts.push(part)
+      left -= part.to - part.from
+      at = part.to
+      idleDays = 0
+      continue
+    }
+    if (long && parts.length > 0 && at === dayStart) {
+      // A long task that cannot go on the next morning has to begin again later.
+      parts = []
+      left = span
+    }
+    const next = wrongTime ? dayEnd : nextChange(board, at, dayEnd)
+    if (next === dayEnd && ++idleDays > 400) throw new NoWorkingTime()
+    at = next
+  }
+  return { start: parts[0]!.from, end: at, parts }
+}
+
+const crewFor = (model: JobModel, task: number, people: number): number =>
+  model.tasks[task]!.outside === true ? 1 : Math.min(model.tasks[task]!.crewMax, people)
+
+/** Whether some other task could use the second person at this moment. */
+const otherWaits = (
+  model: JobModel,
+  order: readonly number[],
+  after: number,
+  ends: readonly number[],
+  releases: number[],
+  at: number,
+): boolean => {
+  for (let k = after + 1; k < order.length; k++) {
+    const other = order[k]!
+    if (model.alone[other] === 0 || model.tasks[other]!.outside === true) continue
+    if (model.network.before[other]!.some((arc) => ends[arc.task]! < 0)) continue
+    if (releases[other]! < 0) releases[other] = releaseOf(model, other, ends)
+    if (releases[other]! <= at) return true
+  }
+  return false
+}
+
+/**
+ * Serial placing of all tasks in a precedence-feasible order, each as early as people, machine limit
+ * and nights allow. 'idle' gives a second person only where nobody else's work would wait for them.
+ */
+export const placeTasks = (
+  model: JobModel,
+  order: readonly number[],
+  people: number,
+  rule: CrewRule,
+): { readonly placed: readonly Placed[]; readonly finish: number } => {
+  const seats = Array.from({ length: people }, (_, person) => person)
+  const board: Board = {
+    from: seats.map(() => []),
+    to: seats.map(() => []),
+    machine: seats.map(() => []),
+  }
+  const ends = model.tasks.map(() => -1)
+  const releases = model.tasks.map(() => -1)
+  const placed: Placed[] = new Array(model.tasks.length)
+  let finish = 0
+  for (const [k, task] of order.entries()) {
+    if (releases[task]! < 0) releases[task] = releaseOf(model, task, ends)
+    const release = releases[task]!
+    const most = crewFor(model, task, people)
+    let crew = rule === 'one' ? 1 : typeof rule === 'string' ? most : Math.min(most, rule[task]!)
+    let found = attempt(model, board, task, crew, release)
+    if (crew > 1 && rule === 'idle') {
+      const single = attempt(model, board, task, 1, release)
+      if (single.end <= found.end || otherWaits(model, order, k, ends, releases, single.start)) {
+        crew = 1
+        found = single
+      }
+    }
+    for (const part of found.parts) {
+      const day = dayOf(model.axis, part.from)
+      for (const person of part.people) {
+        occupy(board, person, part.from, part.to)
+        if (!model.tasks[task]!.machine) continue
+        const used = board.machine[person]!
+        used[day] = (used[day] ?? 0) + part.to - part.from
+      }
+    }
+    ends[task] = found.end
+    placed[task] = { crew, release, ...found }
+    if (found.end > finish) finish = found.end
+  }
+  return { placed, finish }
+}
