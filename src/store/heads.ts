@@ -1,0 +1,108 @@
+import {
+  and,
+  desc,
+  eq,
+  getTableColumns,
+  type InferSelectModel,
+  or,
+  type SQL,
+  sql,
+} from 'drizzle-orm'
+import { build, rowOf, toQuery, toStmt } from './build'
+import type { Query, Stmt } from './db'
+import { head, person } from './schema'
+import { foldName, foldPhone } from './search-words'
+
+/** What the lists show of a docket; always derived from its lines. */
+export type Head = Readonly<InferSelectModel<typeof head>>
+
+/** A row of the list with the name of its person, null once erased. */
+export type ListedHead = Head & { readonly personName: string | null }
+
+/** Where the next page of a list starts: the last row of the page before. */
+export type ListPlace = { readonly sortAt: number; readonly docket: string }
+
+export type ListOptions = {
+  readonly turn?: string
+  /** Searched in reference, title, person's name and phone. */
+  readonly q?: string
+  readonly after?: ListPlace
+  readonly limit: number
+}
+
+/** Writes the head of a docket, new or not. Put it before the lines of the same batch. */
+export const upsertHead = (row: Head): Stmt => {
+  const { docket: _, createdAt: __, ...changing } = row
+  return toStmt(
+    build.insert(head).values(row).onConflictDoUpdate({ target: head.docket, set: changing }),
+  )
+}
+
+/** The head of one docket. */
+export const selectHead = (docket: string): Query<Head> =>
+  toQuery(head, build.select().from(head).where(eq(head.docket, docket)))
+
+/** The head with this reference. */
+export const selectHeadByReference = (reference: string): Query<Head> =>
+  toQuery(head, build.select().from(head).where(eq(head.reference, reference)))
+
+/** One page of dockets, the latest `sortAt` first. */
+export const listHeads = ({ turn, q, after, limit }: ListOptions): Query<ListedHead> => {
+  const query = build
+    .select({ ...getTableColumns(head), personName: sql`${person.name}`.as('person_name') })
+    .from(head)
+    .leftJoin(person, eq(person.id, head.person))
+    .where(
+      and(
+        turn === undefined ? undefined : eq(head.turn, turn),
+        after && sql`(${head.sortAt}, ${head.docket}) < (${after.sortAt}, ${after.docket})`,
+        q === undefined ? undefined : matches(q),
+      ),
+    )
+    .orderBy(desc(head.sortAt), desc(head.docket))
+    .limit(limit)
+  return {
+    stmt: toStmt(query),
+    map: (rows) =>
+      rows.map((row) => ({
+        ...rowOf(head, row),
+        personName: row.person_name === null ? null : String(row.person_name),
+      })),
+  }
+}
+
+/** The dockets of people with the same phone or e-mail: a customer who has been here before. */
+export const selectHeadsOfPerson = (found: {
+  readonly phone?: string | undefined
+  readonly email?: string | undefined
+}): Query<Head> => {
+  const digits = foldPhone(found.phone ?? '')
+  return toQuery(
+    head,
+    build
+      .select(getTableColumns(head))
+      .from(head)
+      .innerJoin(person, eq(person.id, head.person))
+      .where(
+        or(
+          digits === '' ? sql`0` : eq(person.phoneSearch, digits),
+          found.email ? sql`lower(${person.email}) = lower(${found.email})` : undefined,
+        ),
+      )
+      .orderBy(desc(head.sortAt)),
+  )
+}
+
+const matches = (q: string): SQL | undefined => {
+  const digits = foldPhone(q)
+  return or(
+    contains(head.reference, q),
+    contains(head.title, q),
+    contains(person.nameSearch, foldName(q)),
+    // Fewer digits would find a phone number for every year or size that is searched.
+    digits.length < 4 ? undefined : contains(person.phoneSearch, digits),
+  )
+}
+
+const contains = (column: unknown, part: string): SQL =>
+  sql`${column} like ${`%${part.replace(/[\\%_]/g, '\\$&')}%`} escape '\\'`

@@ -1,0 +1,6 @@
+/** A name as it is searched: lower case, without accents, single spaces. */
+export const foldName = (name: string): string =>
+  name.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replace(/\s+/g, ' ').trim()
+
+/** A phone number as it is searched: its digits. */
+export const foldPhone = (phone: string): string => phone.replace(/\D/g, '')
