@@ -2,7 +2,12 @@ import type { Answer, Answers } from './answers'
 import type { Question } from './question'
 import { reader } from './reader'
 
-export type Script = { readonly version: string; readonly questions: readonly Question<unknown>[] }
+export type Script = {
+  readonly version: string
+  readonly questions: readonly Question<unknown>[]
+  /** Facts the rim supplies beside the answers; never asked, never set aside. */
+  readonly given?: readonly Question<unknown>[]
+}
 
 export type Replayed = {
   /** Asked and answered, in the order of the script. */
@@ -46,7 +51,7 @@ export const replay = (script: Script, answers: Answers): Replayed => {
     }
   }
   for (const id of Object.keys(answers).sort())
-    if (!script.questions.some((q) => q.id === id)) setAside.push(id)
+    if (![...script.questions, ...(script.given ?? [])].some((q) => q.id === id)) setAside.push(id)
   return {
     answered,
     current,

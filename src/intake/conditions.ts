@@ -1,0 +1,46 @@
+import { cabinState } from './questions/cabin-state'
+import { type Dangers, dangers } from './questions/dangers'
+import { growth } from './questions/growth'
+import { paintHistory } from './questions/paint-history'
+import { type Services, services } from './questions/services'
+import { year } from './questions/year'
+import type { Reader } from './reader'
+
+/** The owner named this danger. */
+export const danger = (r: Reader, d: Dangers): boolean => r.value(dangers)?.includes(d) === true
+
+/** The owner wants this work. */
+export const service = (r: Reader, s: Services): boolean => r.value(services)?.includes(s) === true
+
+/** Painted surfaces are polished or protected. */
+export const wantsPaint = (r: Reader): boolean => service(r, 'paint') || service(r, 'protect')
+
+export const matte = (r: Reader): boolean => danger(r, 'matte')
+
+/** Built before `before`, or nobody knows when. */
+export const olderThan = (r: Reader, before: number): boolean => (r.value(year) ?? 0) < before
+
+export const hasMould = (r: Reader): boolean =>
+  r.value(growth)?.some((g) => g.startsWith('mould')) === true
+
+/** So much is wrong that a look-over comes first; small things are then seen, not asked. */
+export const crowded = (r: Reader): boolean => (r.value(dangers)?.length ?? 0) >= 4
+
+/** Something in the car's past (or not known of it) makes a finer question worth the owner's time. */
+export const history = (r: Reader): boolean => {
+  const painted = r.value(paintHistory)
+  const cabin = r.value(cabinState)
+  return (
+    (r.value(dangers)?.length ?? 1) > 0 ||
+    olderThan(r, 2005) ||
+    painted === 'part' ||
+    painted === 'all' ||
+    r.unsettled(paintHistory) ||
+    cabin === 'family' ||
+    cabin === 'neglected' ||
+    r.unsettled(cabinState)
+  )
+}
+
+/** Room for one more: a history, or a short conversation because no paint work is wanted. */
+export const spare = (r: Reader): boolean => history(r) || !wantsPaint(r)

@@ -1,0 +1,45 @@
+import { dangers } from '../questions/dangers'
+import { growth } from '../questions/growth'
+import { wetDepth } from '../questions/wet-depth'
+import { wetSource } from '../questions/wet-source'
+import { wetWhere } from '../questions/wet-where'
+import type { Reader } from '../reader'
+import { has } from './has'
+
+export const DAMP_CLASSES = ['dry', 'surface', 'soaked', 'standing'] as const
+export type DampClass = (typeof DAMP_CLASSES)[number]
+
+/** How wet the cabin is; soaked where it is wet and the depth is not known. */
+export const dampClass = (r: Reader): DampClass => {
+  if (!has(r, dangers, 'wet')) return 'dry'
+  const depth = r.value(wetDepth)
+  return depth === 'surface' || depth === 'standing' ? depth : 'soaked'
+}
+
+/** True when water still comes in, or nobody knows why it is wet. */
+export const leakOpen = (r: Reader): boolean => {
+  if (!has(r, dangers, 'wet')) return false
+  const source = r.value(wetSource)
+  return source === undefined || source === 'open' || source === 'unknown'
+}
+
+/** True when the water was dirty: flood or sewage. */
+export const dirtyWater = (r: Reader): boolean => {
+  if (!has(r, dangers, 'wet')) return false
+  const source = r.value(wetSource)
+  return source === 'flood' || source === 'sewage'
+}
+
+/** Wet floors, counted; one when it is wet and the place is not known. */
+export const wetPlaces = (r: Reader): readonly string[] => {
+  if (!has(r, dangers, 'wet')) return []
+  const where = r.value(wetWhere)
+  return where === undefined || where.length === 0 ? ['front-floor'] : where
+}
+
+/** True when padding has to come up: soaked, standing, dirty, or growth under the carpet. */
+export const liftsCarpet = (r: Reader): boolean =>
+  dampClass(r) === 'soaked' ||
+  dampClass(r) === 'standing' ||
+  dirtyWater(r) ||
+  has(r, growth, 'mould-under-carpet')

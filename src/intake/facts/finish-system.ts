@@ -1,0 +1,37 @@
+import { clothTest } from '../questions/cloth-test'
+import { dangers } from '../questions/dangers'
+import { finish } from '../questions/finish'
+import { paintHistory } from '../questions/paint-history'
+import { systemCheck } from '../questions/system-check'
+import type { Reader } from '../reader'
+import { era } from './era'
+import { has } from './has'
+
+export const FINISH_SYSTEMS = [
+  'clear-coat',
+  'single-stage-solid',
+  'single-stage-metallic',
+  'lacquer',
+  'matte',
+  'refinished',
+  'unknown',
+] as const
+export type FinishSystem = (typeof FINISH_SYSTEMS)[number]
+
+/**
+ * What the paint most likely is, from what an owner can see: colour on the cloth, year, respray.
+ * Common practice, no source; the test spot on the bench decides.
+ */
+export const finishSystem = (r: Reader): FinishSystem => {
+  if (has(r, dangers, 'matte')) return 'matte'
+  const painted = r.value(paintHistory)
+  const cloth = r.value(clothTest)
+  const colour = cloth === 'colour' || cloth === 'part'
+  if (era(r) === 'lacquer' && painted !== 'all' && cloth !== 'clean') return 'lacquer'
+  if (colour && r.value(systemCheck) !== 'maybe-metal-dust')
+    return r.value(finish) === 'metallic' ? 'single-stage-metallic' : 'single-stage-solid'
+  if (painted === 'all') return 'refinished'
+  const when = era(r)
+  if (cloth === undefined && (when === 'enamel' || when === 'lacquer')) return 'unknown'
+  return when === 'lacquer' ? 'refinished' : 'clear-coat'
+}

@@ -1,0 +1,28 @@
+import { matte, olderThan, wantsPaint } from '../conditions'
+import { question } from '../question'
+import { body } from './body'
+import { paintHistory } from './paint-history'
+
+export const CLOTH_TEST_OPTIONS = ['colour', 'clean', 'part'] as const
+export type ClothTest = (typeof CLOTH_TEST_OPTIONS)[number]
+
+export const clothTest = question<ClothTest>({
+  id: 'cloth-test',
+  topic: 'paint',
+  stage: 'first',
+  kind: 'choice',
+  options: CLOTH_TEST_OPTIONS,
+  unsureAllowed: true,
+  likely: [
+    ['clean', 0.6],
+    ['colour', 0.3],
+    ['part', 0.1],
+  ],
+  likelySource: 'own estimate',
+  carSd: 0.04,
+  asked: (r) =>
+    wantsPaint(r) &&
+    !matte(r) &&
+    r.value(body) !== 'boat' &&
+    (olderThan(r, 2000) || r.value(paintHistory) === 'part' || r.value(paintHistory) === 'all'),
+})

@@ -1,0 +1,25 @@
+import { danger, history, service } from '../conditions'
+import { question } from '../question'
+import { year } from './year'
+
+export const ENGINE_KIND_OPTIONS = ['combustion', 'hybrid', 'electric'] as const
+export type EngineKind = (typeof ENGINE_KIND_OPTIONS)[number]
+
+export const engineKind = question<EngineKind>({
+  id: 'engine-kind',
+  topic: 'car',
+  stage: 'narrow',
+  kind: 'choice',
+  options: ENGINE_KIND_OPTIONS,
+  unsureAllowed: true,
+  likely: [
+    ['combustion', 0.85],
+    ['hybrid', 0.1],
+    ['electric', 0.05],
+  ],
+  likelySource: 'own estimate',
+  asked: (r) =>
+    (r.value(year) ?? 2000) >= 2000 &&
+    (service(r, 'engine-bay') ||
+      (history(r) && (service(r, 'underside') || danger(r, 'wet') || danger(r, 'not-driving')))),
+})

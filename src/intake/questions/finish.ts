@@ -1,0 +1,26 @@
+import { crowded, matte, olderThan, wantsPaint } from '../conditions'
+import { question } from '../question'
+import { clothTest } from './cloth-test'
+
+export const FINISH_OPTIONS = ['solid', 'metallic'] as const
+export type Finish = (typeof FINISH_OPTIONS)[number]
+
+export const finish = question<Finish>({
+  id: 'finish',
+  topic: 'paint',
+  stage: 'narrow',
+  kind: 'choice',
+  options: FINISH_OPTIONS,
+  unsureAllowed: true,
+  likely: [
+    ['metallic', 0.65],
+    ['solid', 0.35],
+  ],
+  likelySource: 'own estimate',
+  carSd: 0.02,
+  asked: (r) =>
+    wantsPaint(r) &&
+    !matte(r) &&
+    !crowded(r) &&
+    (olderThan(r, 2005) || r.value(clothTest) === 'colour'),
+})

@@ -1,0 +1,31 @@
+import { danger } from '../conditions'
+import { question } from '../question'
+
+export const GROWTH_OPTIONS = [
+  'mould-hard',
+  'mould-textile',
+  'mould-headliner',
+  'mould-under-carpet',
+  'nest',
+  'droppings',
+] as const
+export type Growth = (typeof GROWTH_OPTIONS)[number]
+
+export const growth = question<readonly Growth[]>({
+  id: 'growth',
+  topic: 'water',
+  stage: 'first',
+  kind: 'multi',
+  options: GROWTH_OPTIONS,
+  unsureAllowed: true,
+  likely: [
+    [['mould-hard'], 0.3],
+    [['mould-textile'], 0.35],
+    [['mould-textile', 'mould-under-carpet'], 0.15],
+    [['droppings'], 0.1],
+    [['nest', 'droppings'], 0.1],
+  ],
+  likelySource: 'own estimate',
+  carSd: 0.06,
+  asked: (r) => danger(r, 'growth'),
+})

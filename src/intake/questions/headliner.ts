@@ -1,0 +1,26 @@
+import { olderThan, service } from '../conditions'
+import { question } from '../question'
+import { cabinMarks } from './cabin-marks'
+import { growth } from './growth'
+
+export const HEADLINER_OPTIONS = ['firm', 'loose'] as const
+export type Headliner = (typeof HEADLINER_OPTIONS)[number]
+
+export const headliner = question<Headliner>({
+  id: 'headliner',
+  topic: 'cabin',
+  stage: 'narrow',
+  kind: 'choice',
+  options: HEADLINER_OPTIONS,
+  unsureAllowed: true,
+  likely: [
+    ['firm', 0.85],
+    ['loose', 0.15],
+  ],
+  likelySource: 'own estimate',
+  asked: (r) =>
+    service(r, 'cabin') &&
+    (olderThan(r, 2005) ||
+      r.value(cabinMarks)?.includes('smoke') === true ||
+      r.value(growth)?.includes('mould-headliner') === true),
+})

@@ -1,0 +1,23 @@
+import { history, olderThan } from '../conditions'
+import { question } from '../question'
+import { paintHistory } from './paint-history'
+
+export const ONE_OWNER_OPTIONS = ['one', 'few', 'many'] as const
+export type OneOwner = (typeof ONE_OWNER_OPTIONS)[number]
+
+export const oneOwner = question<OneOwner>({
+  id: 'one-owner',
+  topic: 'use',
+  stage: 'narrow',
+  kind: 'choice',
+  options: ONE_OWNER_OPTIONS,
+  unsureAllowed: true,
+  likely: [
+    ['one', 0.3],
+    ['few', 0.5],
+    ['many', 0.2],
+  ],
+  likelySource: 'own estimate',
+  asked: (r) => history(r) && (olderThan(r, 2005) || r.value(paintHistory) !== 'original'),
+  together: 'owner-since',
+})

@@ -1,0 +1,23 @@
+import { history, wantsPaint } from '../conditions'
+import { question } from '../question'
+import { body } from './body'
+
+export const PANEL_MATERIAL_OPTIONS = ['steel', 'aluminium', 'plastic-composite'] as const
+export type PanelMaterial = (typeof PANEL_MATERIAL_OPTIONS)[number]
+
+export const panelMaterial = question<PanelMaterial>({
+  id: 'panel-material',
+  topic: 'paint',
+  stage: 'narrow',
+  kind: 'choice',
+  options: PANEL_MATERIAL_OPTIONS,
+  unsureAllowed: true,
+  likely: [
+    ['steel', 0.8],
+    ['aluminium', 0.12],
+    ['plastic-composite', 0.08],
+  ],
+  likelySource: 'own estimate',
+  asked: (r) =>
+    wantsPaint(r) && history(r) && r.value(body) !== 'motorcycle' && r.value(body) !== 'boat',
+})

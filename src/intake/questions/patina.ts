@@ -1,0 +1,15 @@
+import { history, olderThan } from '../conditions'
+import { question } from '../question'
+import { wish } from './wish'
+
+export const PATINA_OPTIONS = ['marks', 'patina', 'smell', 'signatures'] as const
+export type Patina = (typeof PATINA_OPTIONS)[number]
+
+export const patina = question<readonly Patina[]>({
+  id: 'patina',
+  topic: 'wish',
+  stage: 'narrow',
+  kind: 'multi',
+  options: PATINA_OPTIONS,
+  asked: (r) => olderThan(r, 1995) || (history(r) && r.value(wish) === 'preserve'),
+})

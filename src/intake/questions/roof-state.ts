@@ -1,0 +1,26 @@
+import { spare } from '../conditions'
+import { question } from '../question'
+import { body } from './body'
+import { roofKind } from './roof-kind'
+
+export const ROOF_STATE_OPTIONS = ['dirty-green', 'seams', 'plastic-cloudy', 'folded-wet'] as const
+export type RoofState = (typeof ROOF_STATE_OPTIONS)[number]
+
+export const roofState = question<readonly RoofState[]>({
+  id: 'roof-state',
+  topic: 'car',
+  stage: 'narrow',
+  kind: 'multi',
+  options: ROOF_STATE_OPTIONS,
+  unsureAllowed: true,
+  likely: [
+    [[], 0.35],
+    [['dirty-green'], 0.35],
+    [['plastic-cloudy'], 0.15],
+    [['seams', 'dirty-green'], 0.15],
+  ],
+  likelySource: 'own estimate',
+  asked: (r) =>
+    (r.value(roofKind) === 'cloth' || r.value(roofKind) === 'vinyl') &&
+    (spare(r) || r.value(body) === 'convertible'),
+})

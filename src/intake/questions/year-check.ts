@@ -1,0 +1,16 @@
+import { question } from '../question'
+import { begunYear } from './begun-year'
+import { filmAge } from './film-age'
+import { year } from './year'
+
+export const YEAR_CHECK_OPTIONS = ['car-year-wrong', 'film-age-wrong', 'both-right'] as const
+export type YearCheck = (typeof YEAR_CHECK_OPTIONS)[number]
+
+export const yearCheck = question<YearCheck>({
+  id: 'year-check',
+  topic: 'film',
+  stage: 'first',
+  kind: 'choice',
+  options: YEAR_CHECK_OPTIONS,
+  asked: (r) => (r.value(filmAge) ?? 0) > (r.value(begunYear) ?? 2026) + 1 - (r.value(year) ?? 0),
+})
