@@ -1,0 +1,99 @@
+import { belongings } from '../../intake/questions/belongings'
+import { cabinMarks } from '../../intake/questions/cabin-marks'
+import { cabinState } from '../../intake/questions/cabin-state'
+import { dangers } from '../../intake/questions/dangers'
+import { headliner } from '../../intake/questions/headliner'
+import { leather } from '../../intake/questions/leather'
+import { patina } from '../../intake/questions/patina'
+import { trim } from '../../intake/questions/trim'
+import type { RiskRule } from '../rules'
+import { fires, has, is } from './read'
+
+const PRACTICE = 'common practice, no source'
+
+/** The cabin: what stays, what may break, what a nose decides. */
+export const cabinRisks: readonly RiskRule[] = [
+  {
+    id: 'smell',
+    severity: 'know',
+    weight: 61,
+    when: (r) => fires(has(r, cabinMarks, 'smoke', 'milk')),
+    caution: 'ozone',
+    source: PRACTICE,
+  },
+  {
+    id: 'body-fluids',
+    severity: 'know',
+    weight: 79,
+    when: (r) => fires(has(r, cabinMarks, 'urine', 'vomit')),
+    caution: 'body-fluids',
+    source: PRACTICE,
+  },
+  {
+    id: 'pet-hair',
+    severity: 'know',
+    weight: 35,
+    when: (r) => fires(has(r, cabinMarks, 'pet-hair')),
+    source: PRACTICE,
+  },
+  {
+    id: 'salt',
+    severity: 'know',
+    weight: 34,
+    when: (r) => fires(has(r, cabinMarks, 'salt')),
+    source: PRACTICE,
+  },
+  {
+    id: 'stains',
+    severity: 'know',
+    weight: 33,
+    when: (r) => fires(has(r, cabinMarks, 'stains')),
+    source: PRACTICE,
+  },
+  {
+    id: 'neglected-cabin',
+    severity: 'decide',
+    weight: 57,
+    decision: true,
+    when: (r) => fires(is(r, cabinState, 'neglected') && !has(r, dangers, 'wet', 'growth')),
+    source: PRACTICE,
+  },
+  {
+    id: 'leather',
+    severity: 'know',
+    weight: 51,
+    when: (r) => fires(has(r, leather, 'suede', 'cracked', 'dyed')),
+    source: PRACTICE,
+  },
+  {
+    id: 'headliner',
+    severity: 'decide',
+    weight: 59,
+    decision: true,
+    when: (r) => fires(is(r, headliner, 'loose')),
+    source: PRACTICE,
+  },
+  {
+    id: 'sticky-trim',
+    severity: 'know',
+    weight: 32,
+    when: (r) => fires(has(r, trim, 'sticky', 'wood')),
+    source: PRACTICE,
+  },
+  {
+    id: 'child-seats',
+    severity: 'know',
+    weight: 47,
+    when: (r) => fires(has(r, belongings, 'child-seats')),
+    caution: 'restraints',
+    source: PRACTICE,
+  },
+  {
+    id: 'keep-smell',
+    severity: 'decide',
+    weight: 30,
+    decision: true,
+    when: (r) => fires(has(r, patina, 'smell', 'signatures', 'patina', 'marks')),
+    source: PRACTICE,
+  },
+]

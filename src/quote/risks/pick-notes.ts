@@ -1,0 +1,56 @@
+import type { Answers } from '../../intake/answers'
+import type { Phrase } from '../../intake/question'
+import { worlds } from '../../intake/worlds'
+import type { Context } from '../context'
+import { type RiskRule, SEVERITIES, type Severity } from '../rules'
+
+/** A note that is raised: `because` are the questions read, `chance` the weight of the worlds in it. */
+export type Note = {
+  readonly id: string
+  readonly severity: Severity
+  readonly because: readonly string[]
+  readonly params: NonNullable<Phrase['params']>
+  readonly chance: number
+}
+
+/** A note is raised from this weight on; a stop note earlier, for what it costs to be wrong (own estimate). */
+export const LEAST = 0.2
+export const LEAST_STOP = 0.1
+
+/**
+ * The notes of one set of answers: stop before decide before know, then by weight, then by id; each
+ * id once. `params` are those of the likeliest state in which the note holds.
+ */
+export const pickNotes = (
+  rules: readonly RiskRule[],
+  answers: Answers,
+  context: Context,
+): readonly Note[] => {
+  const picked = new Map<string, { note: Note; weight: number }>()
+  for (const rule of rules) {
+    const states = worlds(answers, (r) => rule.when(r, context))
+    let chance = 0
+    let heaviest = -1
+    let params: Note['params'] = {}
+    for (const { weight, result } of states.worlds) {
+      if (result === null || result === undefined) continue
+      chance += weight
+      if (weight > heaviest) {
+        heaviest = weight
+        params = result
+      }
+    }
+    const least = rule.least ?? (rule.severity === 'stop' ? LEAST_STOP : LEAST)
+    if (heaviest < 0 || chance < least - 1e-9 || picked.has(rule.id)) continue
+    const note = { id: rule.id, severity: rule.severity, because: states.because, params, chance }
+    picked.set(rule.id, { note, weight: rule.weight })
+  }
+  return [...picked.values()]
+    .sort(
+      (a, b) =>
+        SEVERITIES.indexOf(a.note.severity) - SEVERITIES.indexOf(b.note.severity) ||
+        b.weight - a.weight ||
+        (a.note.id < b.note.id ? -1 : 1),
+    )
+    .map(({ note }) => note)
+}

@@ -1,0 +1,47 @@
+import type { Phrase, Question } from '../../intake/question'
+import { dangers } from '../../intake/questions/dangers'
+import { services } from '../../intake/questions/services'
+import { wish } from '../../intake/questions/wish'
+import { year } from '../../intake/questions/year'
+import type { Reader } from '../../intake/reader'
+import type { Context } from '../context'
+
+/** True when a list answer holds at least one of the wanted options. */
+export const has = <T extends string>(
+  r: Reader,
+  q: Question<readonly T[]>,
+  ...wanted: readonly NoInfer<T>[]
+): boolean => r.value(q)?.some((v) => wanted.includes(v)) ?? false
+
+/** True when a choice is one of the wanted options. */
+export const is = <T extends string>(
+  r: Reader,
+  q: Question<T>,
+  ...wanted: readonly NoInfer<T>[]
+): boolean => {
+  const v = r.value(q)
+  return v !== undefined && wanted.includes(v)
+}
+
+/** No params when it holds, null when it does not. */
+export const fires = (holds: boolean): Phrase['params'] | null => (holds ? {} : null)
+
+/** Age of the car in whole years, never negative; undefined when the year is not known. */
+export const age = (r: Reader, c: Context): number | undefined => {
+  const y = r.value(year)
+  return y === undefined ? undefined : Math.max(0, c.nowYear - y)
+}
+
+export const atLeast = (r: Reader, c: Context, years: number): boolean => {
+  const a = age(r, c)
+  return a !== undefined && a >= years
+}
+
+export const atMost = (r: Reader, c: Context, years: number): boolean => {
+  const a = age(r, c)
+  return a !== undefined && a <= years
+}
+
+/** The owner wants paint that may be polished to look better than it does; matte never may. */
+export const polishing = (r: Reader): boolean =>
+  has(r, services, 'paint') && is(r, wish, 'improve', 'show') && !has(r, dangers, 'matte')
