@@ -1,11 +1,13 @@
 import { spare } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byGiven } from '../reply'
 
-export const bestThing = question<string>({
+export const bestThing: Question<string> = question({
   id: 'best-thing',
   topic: 'wish',
   stage: 'narrow',
   kind: 'text',
   optional: true,
   asked: (r) => spare(r),
+  reply: (r) => byGiven(r, bestThing),
 })

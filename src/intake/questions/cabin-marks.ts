@@ -1,5 +1,6 @@
 import { crowded } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 import { cabinState } from './cabin-state'
 
 export const CABIN_MARKS_OPTIONS = [
@@ -15,7 +16,7 @@ export const CABIN_MARKS_OPTIONS = [
 ] as const
 export type CabinMarks = (typeof CABIN_MARKS_OPTIONS)[number]
 
-export const cabinMarks = question<readonly CabinMarks[]>({
+export const cabinMarks: Question<readonly CabinMarks[]> = question({
   id: 'cabin-marks',
   topic: 'cabin',
   stage: 'first',
@@ -33,4 +34,11 @@ export const cabinMarks = question<readonly CabinMarks[]>({
   carSd: 0.04,
   asked: (r) =>
     !crowded(r) && (r.value(cabinState) === 'family' || r.value(cabinState) === 'neglected'),
+  reply: (r) =>
+    byWeight(
+      r,
+      cabinMarks,
+      ['urine', 'vomit', 'smoke', 'milk', 'pet-hair', 'stains', 'sand', 'salt', 'rubbish'],
+      { urine: 'fluids', vomit: 'fluids', sand: 'dry', salt: 'dry', rubbish: 'dry' },
+    ),
 })

@@ -1,10 +1,11 @@
 import { service } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const CABIN_STATE_OPTIONS = ['tidy', 'family', 'neglected'] as const
 export type CabinState = (typeof CABIN_STATE_OPTIONS)[number]
 
-export const cabinState = question<CabinState>({
+export const cabinState: Question<CabinState> = question({
   id: 'cabin-state',
   topic: 'cabin',
   stage: 'first',
@@ -19,4 +20,5 @@ export const cabinState = question<CabinState>({
   likelySource: 'own estimate',
   carSd: 0.06,
   asked: (r) => service(r, 'cabin'),
+  reply: (r) => byOption(r, cabinState),
 })

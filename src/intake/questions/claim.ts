@@ -1,8 +1,9 @@
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byYes } from '../reply'
 import { payer } from './payer'
 import { wetSource } from './wet-source'
 
-export const claim = question<boolean>({
+export const claim: Question<boolean> = question({
   id: 'claim',
   topic: 'send',
   stage: 'narrow',
@@ -11,4 +12,5 @@ export const claim = question<boolean>({
     r.value(payer) === 'insurer' ||
     r.value(wetSource) === 'flood' ||
     r.value(wetSource) === 'sewage',
+  reply: (r) => byYes(r, claim),
 })

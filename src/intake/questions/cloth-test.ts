@@ -1,12 +1,13 @@
 import { matte, olderThan, wantsPaint } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 import { body } from './body'
 import { paintHistory } from './paint-history'
 
 export const CLOTH_TEST_OPTIONS = ['colour', 'clean', 'part'] as const
 export type ClothTest = (typeof CLOTH_TEST_OPTIONS)[number]
 
-export const clothTest = question<ClothTest>({
+export const clothTest: Question<ClothTest> = question({
   id: 'cloth-test',
   topic: 'paint',
   stage: 'first',
@@ -25,4 +26,5 @@ export const clothTest = question<ClothTest>({
     !matte(r) &&
     r.value(body) !== 'boat' &&
     (olderThan(r, 2000) || r.value(paintHistory) === 'part' || r.value(paintHistory) === 'all'),
+  reply: (r) => byOption(r, clothTest),
 })

@@ -1,5 +1,6 @@
 import { wantsPaint } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const COLOUR_OPTIONS = [
   'black',
@@ -11,11 +12,12 @@ export const COLOUR_OPTIONS = [
 ] as const
 export type Colour = (typeof COLOUR_OPTIONS)[number]
 
-export const colour = question<Colour>({
+export const colour: Question<Colour> = question({
   id: 'colour',
   topic: 'paint',
   stage: 'first',
   kind: 'choice',
   options: COLOUR_OPTIONS,
   asked: (r) => wantsPaint(r),
+  reply: (r) => byOption(r, colour, { black: 'dark', white: 'light' }),
 })

@@ -1,8 +1,11 @@
-import { type Contact, question } from '../question'
+import { type Contact, type Question, question } from '../question'
 
-export const contact = question<Contact>({
+export const contact: Question<Contact> = question({
   id: 'contact',
   topic: 'send',
   stage: 'send',
   kind: 'contact',
+  reply: (r) => ({
+    key: r.value(contact)?.phone === undefined ? 'reply.contact.email' : 'reply.contact.phone',
+  }),
 })

@@ -1,4 +1,6 @@
-import { question } from '../question'
+import { crowded } from '../conditions'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 
 export const DANGERS_OPTIONS = [
   'fresh-paint',
@@ -12,7 +14,7 @@ export const DANGERS_OPTIONS = [
 ] as const
 export type Dangers = (typeof DANGERS_OPTIONS)[number]
 
-export const dangers = question<readonly Dangers[]>({
+export const dangers: Question<readonly Dangers[]> = question({
   id: 'dangers',
   topic: 'car',
   stage: 'first',
@@ -30,4 +32,17 @@ export const dangers = question<readonly Dangers[]>({
   ],
   likelySource: 'own estimate',
   carSd: 0.06,
+  reply: (r) =>
+    crowded(r)
+      ? { key: 'reply.dangers.many' }
+      : byWeight(r, dangers, [
+          'growth',
+          'wet',
+          'fresh-paint',
+          'matte',
+          'film',
+          'peeling',
+          'not-driving',
+          'soft-roof',
+        ]),
 })

@@ -1,5 +1,6 @@
 import { matte, wantsPaint } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 
 export const DEFECTS_OPTIONS = [
   'haze',
@@ -16,7 +17,7 @@ export const DEFECTS_OPTIONS = [
 ] as const
 export type Defects = (typeof DEFECTS_OPTIONS)[number]
 
-export const defects = question<readonly Defects[]>({
+export const defects: Question<readonly Defects[]> = question({
   id: 'defects',
   topic: 'paint',
   stage: 'first',
@@ -33,4 +34,23 @@ export const defects = question<readonly Defects[]>({
   likelySource: 'own estimate',
   carSd: 0.05,
   asked: (r) => wantsPaint(r) && !matte(r),
+  reply: (r) =>
+    byWeight(
+      r,
+      defects,
+      [
+        'burn-through',
+        'rust',
+        'nail-scratch',
+        'chips',
+        'overspray',
+        'fallout',
+        'etching',
+        'dull',
+        'haze',
+        'scratches',
+        'wash-marks',
+      ],
+      { overspray: 'bonded', fallout: 'bonded', scratches: 'marks', 'wash-marks': 'marks' },
+    ),
 })

@@ -1,8 +1,9 @@
 import { danger, history, service } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byYes } from '../reply'
 import { whereCar } from './where-car'
 
-export const driveConsent = question<boolean>({
+export const driveConsent: Question<boolean> = question({
   id: 'drive-consent',
   topic: 'send',
   stage: 'narrow',
@@ -10,4 +11,5 @@ export const driveConsent = question<boolean>({
   asked: (r) =>
     !danger(r, 'not-driving') &&
     (r.value(whereCar) === 'collect' || (history(r) && service(r, 'wheels-off'))),
+  reply: (r) => byYes(r, driveConsent),
 })

@@ -1,5 +1,6 @@
 import { danger } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 
 export const DRIVE_STATE_OPTIONS = [
   'no-start',
@@ -10,7 +11,7 @@ export const DRIVE_STATE_OPTIONS = [
 ] as const
 export type DriveState = (typeof DRIVE_STATE_OPTIONS)[number]
 
-export const driveState = question<readonly DriveState[]>({
+export const driveState: Question<readonly DriveState[]> = question({
   id: 'drive-state',
   topic: 'car',
   stage: 'first',
@@ -25,4 +26,17 @@ export const driveState = question<readonly DriveState[]>({
   ],
   likelySource: 'own estimate',
   asked: (r) => danger(r, 'not-driving'),
+  reply: (r) =>
+    byWeight(
+      r,
+      driveState,
+      ['weak-brakes', 'no-steering', 'no-start', 'flat-tyres', 'flat-battery'],
+      {
+        'weak-brakes': 'carried',
+        'no-steering': 'carried',
+        'no-start': 'pushed',
+        'flat-tyres': 'pushed',
+        'flat-battery': 'battery',
+      },
+    ),
 })

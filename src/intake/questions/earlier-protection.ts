@@ -1,5 +1,6 @@
 import { history, wantsPaint } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 
 export const EARLIER_PROTECTION_OPTIONS = [
   'wax',
@@ -10,7 +11,7 @@ export const EARLIER_PROTECTION_OPTIONS = [
 ] as const
 export type EarlierProtection = (typeof EARLIER_PROTECTION_OPTIONS)[number]
 
-export const earlierProtection = question<readonly EarlierProtection[]>({
+export const earlierProtection: Question<readonly EarlierProtection[]> = question({
   id: 'earlier-protection',
   topic: 'paint',
   stage: 'narrow',
@@ -26,4 +27,12 @@ export const earlierProtection = question<readonly EarlierProtection[]>({
   ],
   likelySource: 'own estimate',
   asked: (r) => wantsPaint(r) && history(r),
+  reply: (r) =>
+    byWeight(r, earlierProtection, [
+      'scratch-remover',
+      'silicone',
+      'coating',
+      'unknown-bottle',
+      'wax',
+    ]),
 })

@@ -1,11 +1,12 @@
 import { danger, history, service } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 import { year } from './year'
 
 export const ENGINE_KIND_OPTIONS = ['combustion', 'hybrid', 'electric'] as const
 export type EngineKind = (typeof ENGINE_KIND_OPTIONS)[number]
 
-export const engineKind = question<EngineKind>({
+export const engineKind: Question<EngineKind> = question({
   id: 'engine-kind',
   topic: 'car',
   stage: 'narrow',
@@ -22,4 +23,5 @@ export const engineKind = question<EngineKind>({
     (r.value(year) ?? 2000) >= 2000 &&
     (service(r, 'engine-bay') ||
       (history(r) && (service(r, 'underside') || danger(r, 'wet') || danger(r, 'not-driving')))),
+  reply: (r) => byOption(r, engineKind, { hybrid: 'high-voltage', electric: 'high-voltage' }),
 })

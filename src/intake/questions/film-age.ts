@@ -1,7 +1,8 @@
 import { danger, service, spare } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byLimit } from '../reply'
 
-export const filmAge = question<number>({
+export const filmAge: Question<number> = question({
   id: 'film-age',
   topic: 'film',
   stage: 'first',
@@ -20,4 +21,14 @@ export const filmAge = question<number>({
   units: ['years'],
   min: 0,
   max: 60,
+  reply: (r) =>
+    byLimit(
+      r,
+      filmAge,
+      [
+        [6, 'young'],
+        [14, 'old'],
+      ],
+      'very-old',
+    ),
 })

@@ -1,10 +1,11 @@
 import { danger } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 
 export const FILM_KIND_OPTIONS = ['clear-film', 'wrap', 'lettering', 'stickers'] as const
 export type FilmKind = (typeof FILM_KIND_OPTIONS)[number]
 
-export const filmKind = question<readonly FilmKind[]>({
+export const filmKind: Question<readonly FilmKind[]> = question({
   id: 'film-kind',
   topic: 'film',
   stage: 'first',
@@ -19,4 +20,5 @@ export const filmKind = question<readonly FilmKind[]>({
   ],
   likelySource: 'own estimate',
   asked: (r) => danger(r, 'film'),
+  reply: (r) => byWeight(r, filmKind, ['clear-film', 'wrap', 'lettering', 'stickers']),
 })

@@ -1,10 +1,11 @@
 import { danger } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const FILM_OVER_OPTIONS = ['factory', 'repaint', 'bumper'] as const
 export type FilmOver = (typeof FILM_OVER_OPTIONS)[number]
 
-export const filmOver = question<FilmOver>({
+export const filmOver: Question<FilmOver> = question({
   id: 'film-over',
   topic: 'film',
   stage: 'narrow',
@@ -18,4 +19,5 @@ export const filmOver = question<FilmOver>({
   ],
   likelySource: 'own estimate',
   asked: (r) => danger(r, 'film'),
+  reply: (r) => byOption(r, filmOver),
 })

@@ -1,10 +1,11 @@
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 import { filmState } from './film-state'
 
 export const FILM_STARTED_WITH_OPTIONS = ['hand', 'heat', 'blade', 'solvent'] as const
 export type FilmStartedWith = (typeof FILM_STARTED_WITH_OPTIONS)[number]
 
-export const filmStartedWith = question<readonly FilmStartedWith[]>({
+export const filmStartedWith: Question<readonly FilmStartedWith[]> = question({
   id: 'film-started-with',
   topic: 'film',
   stage: 'narrow',
@@ -19,4 +20,5 @@ export const filmStartedWith = question<readonly FilmStartedWith[]>({
   ],
   likelySource: 'own estimate',
   asked: (r) => r.value(filmState)?.includes('started') === true,
+  reply: (r) => byWeight(r, filmStartedWith, ['blade', 'solvent', 'heat', 'hand']),
 })

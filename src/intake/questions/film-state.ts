@@ -1,10 +1,11 @@
 import { danger } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 
 export const FILM_STATE_OPTIONS = ['pliable', 'dull', 'cracked', 'started'] as const
 export type FilmState = (typeof FILM_STATE_OPTIONS)[number]
 
-export const filmState = question<readonly FilmState[]>({
+export const filmState: Question<readonly FilmState[]> = question({
   id: 'film-state',
   topic: 'film',
   stage: 'first',
@@ -20,4 +21,5 @@ export const filmState = question<readonly FilmState[]>({
   likelySource: 'own estimate',
   carSd: 0.05,
   asked: (r) => danger(r, 'film'),
+  reply: (r) => byWeight(r, filmState, ['started', 'cracked', 'dull', 'pliable']),
 })

@@ -1,5 +1,6 @@
 import { danger, service } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 
 export const FILM_WHERE_OPTIONS = [
   'front-bumper',
@@ -15,7 +16,7 @@ export const FILM_WHERE_OPTIONS = [
 ] as const
 export type FilmWhere = (typeof FILM_WHERE_OPTIONS)[number]
 
-export const filmWhere = question<readonly FilmWhere[]>({
+export const filmWhere: Question<readonly FilmWhere[]> = question({
   id: 'film-where',
   topic: 'film',
   stage: 'first',
@@ -31,4 +32,5 @@ export const filmWhere = question<readonly FilmWhere[]>({
   ],
   likelySource: 'own estimate',
   asked: (r) => danger(r, 'film') || service(r, 'stickers'),
+  reply: (r) => byWeight(r, filmWhere, ['whole-car', 'front-bumper', 'glass']),
 })

@@ -1,11 +1,12 @@
 import { crowded, matte, olderThan, wantsPaint } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 import { clothTest } from './cloth-test'
 
 export const FINISH_OPTIONS = ['solid', 'metallic'] as const
 export type Finish = (typeof FINISH_OPTIONS)[number]
 
-export const finish = question<Finish>({
+export const finish: Question<Finish> = question({
   id: 'finish',
   topic: 'paint',
   stage: 'narrow',
@@ -23,4 +24,5 @@ export const finish = question<Finish>({
     !matte(r) &&
     !crowded(r) &&
     (olderThan(r, 2005) || r.value(clothTest) === 'colour'),
+  reply: (r) => byOption(r, finish),
 })

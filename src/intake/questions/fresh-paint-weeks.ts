@@ -1,7 +1,8 @@
 import { danger } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byLimit } from '../reply'
 
-export const freshPaintWeeks = question<number>({
+export const freshPaintWeeks: Question<number> = question({
   id: 'fresh-paint-weeks',
   topic: 'paint',
   stage: 'first',
@@ -19,4 +20,14 @@ export const freshPaintWeeks = question<number>({
   units: ['weeks'],
   min: 0,
   max: 60,
+  reply: (r) =>
+    byLimit(
+      r,
+      freshPaintWeeks,
+      [
+        [2, 'soft'],
+        [13, 'fresh'],
+      ],
+      'aired',
+    ),
 })

@@ -1,5 +1,6 @@
 import { danger } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 
 export const GROWTH_OPTIONS = [
   'mould-hard',
@@ -11,7 +12,7 @@ export const GROWTH_OPTIONS = [
 ] as const
 export type Growth = (typeof GROWTH_OPTIONS)[number]
 
-export const growth = question<readonly Growth[]>({
+export const growth: Question<readonly Growth[]> = question({
   id: 'growth',
   topic: 'water',
   stage: 'first',
@@ -28,4 +29,11 @@ export const growth = question<readonly Growth[]>({
   likelySource: 'own estimate',
   carSd: 0.06,
   asked: (r) => danger(r, 'growth'),
+  reply: (r) =>
+    byWeight(
+      r,
+      growth,
+      ['nest', 'droppings', 'mould-headliner', 'mould-under-carpet', 'mould-textile', 'mould-hard'],
+      { nest: 'rodents', droppings: 'rodents' },
+    ),
 })

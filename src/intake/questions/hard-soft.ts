@@ -1,10 +1,11 @@
 import { history, matte, wantsPaint } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const HARD_SOFT_OPTIONS = ['marks-easily', 'normal', 'very-hard'] as const
 export type HardSoft = (typeof HARD_SOFT_OPTIONS)[number]
 
-export const hardSoft = question<HardSoft>({
+export const hardSoft: Question<HardSoft> = question({
   id: 'hard-soft',
   topic: 'paint',
   stage: 'narrow',
@@ -19,4 +20,5 @@ export const hardSoft = question<HardSoft>({
   likelySource: 'own estimate',
   carSd: 0.03,
   asked: (r) => wantsPaint(r) && !matte(r) && history(r),
+  reply: (r) => byOption(r, hardSoft),
 })

@@ -1,12 +1,13 @@
 import { olderThan, service } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 import { cabinMarks } from './cabin-marks'
 import { growth } from './growth'
 
 export const HEADLINER_OPTIONS = ['firm', 'loose'] as const
 export type Headliner = (typeof HEADLINER_OPTIONS)[number]
 
-export const headliner = question<Headliner>({
+export const headliner: Question<Headliner> = question({
   id: 'headliner',
   topic: 'cabin',
   stage: 'narrow',
@@ -23,4 +24,5 @@ export const headliner = question<Headliner>({
     (olderThan(r, 2005) ||
       r.value(cabinMarks)?.includes('smoke') === true ||
       r.value(growth)?.includes('mould-headliner') === true),
+  reply: (r) => byOption(r, headliner),
 })

@@ -1,10 +1,11 @@
 import { olderThan, service } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const JACKING_OPTIONS = ['sound', 'rusty'] as const
 export type Jacking = (typeof JACKING_OPTIONS)[number]
 
-export const jacking = question<Jacking>({
+export const jacking: Question<Jacking> = question({
   id: 'jacking',
   topic: 'wheels',
   stage: 'narrow',
@@ -17,4 +18,5 @@ export const jacking = question<Jacking>({
   ],
   likelySource: 'own estimate',
   asked: (r) => (service(r, 'wheels-off') || service(r, 'underside')) && olderThan(r, 2005),
+  reply: (r) => byOption(r, jacking),
 })

@@ -1,10 +1,11 @@
 import { history, wantsPaint } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const KEPT_WASHED_OPTIONS = ['hand', 'brush', 'jet', 'rarely'] as const
 export type KeptWashed = (typeof KEPT_WASHED_OPTIONS)[number]
 
-export const keptWashed = question<KeptWashed>({
+export const keptWashed: Question<KeptWashed> = question({
   id: 'kept-washed',
   topic: 'use',
   stage: 'narrow',
@@ -19,4 +20,5 @@ export const keptWashed = question<KeptWashed>({
   ],
   likelySource: 'own estimate',
   asked: (r) => wantsPaint(r) && history(r),
+  reply: (r) => byOption(r, keptWashed),
 })

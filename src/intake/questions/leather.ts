@@ -1,5 +1,6 @@
 import { history, service } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 
 export const LEATHER_OPTIONS = [
   'smooth',
@@ -11,7 +12,7 @@ export const LEATHER_OPTIONS = [
 ] as const
 export type Leather = (typeof LEATHER_OPTIONS)[number]
 
-export const leather = question<readonly Leather[]>({
+export const leather: Question<readonly Leather[]> = question({
   id: 'leather',
   topic: 'cabin',
   stage: 'narrow',
@@ -28,4 +29,8 @@ export const leather = question<readonly Leather[]>({
   ],
   likelySource: 'own estimate',
   asked: (r) => service(r, 'cabin') && history(r),
+  reply: (r) =>
+    byWeight(r, leather, ['suede', 'dyed', 'cracked', 'perforated', 'smooth', 'cloth-only'], {
+      dyed: 'cracked',
+    }),
 })

@@ -1,10 +1,11 @@
 import { service } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const LOCKING_KEY_OPTIONS = ['have', 'none-needed', 'missing'] as const
 export type LockingKey = (typeof LOCKING_KEY_OPTIONS)[number]
 
-export const lockingKey = question<LockingKey>({
+export const lockingKey: Question<LockingKey> = question({
   id: 'locking-key',
   topic: 'wheels',
   stage: 'narrow',
@@ -18,4 +19,5 @@ export const lockingKey = question<LockingKey>({
   ],
   likelySource: 'own estimate',
   asked: (r) => service(r, 'wheels-off'),
+  reply: (r) => byOption(r, lockingKey),
 })

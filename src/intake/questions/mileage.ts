@@ -1,8 +1,9 @@
 import { history } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byLimit } from '../reply'
 import { body } from './body'
 
-export const mileage = question<number>({
+export const mileage: Question<number> = question({
   id: 'mileage',
   topic: 'use',
   stage: 'narrow',
@@ -20,4 +21,5 @@ export const mileage = question<number>({
   units: ['km', 'miles'],
   min: 0,
   max: 2_000_000,
+  reply: (r) => byLimit(r, mileage, [[60_000, 'low']], 'high'),
 })

@@ -1,10 +1,11 @@
 import { hasMould } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const MOULD_AREA_OPTIONS = ['coin', 'hand', 'tray', 'larger'] as const
 export type MouldArea = (typeof MOULD_AREA_OPTIONS)[number]
 
-export const mouldArea = question<MouldArea>({
+export const mouldArea: Question<MouldArea> = question({
   id: 'mould-area',
   topic: 'water',
   stage: 'first',
@@ -20,4 +21,5 @@ export const mouldArea = question<MouldArea>({
   likelySource: 'own estimate',
   carSd: 0.08,
   asked: (r) => hasMould(r),
+  reply: (r) => byOption(r, mouldArea),
 })

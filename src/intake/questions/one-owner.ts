@@ -1,11 +1,12 @@
 import { history, olderThan } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 import { paintHistory } from './paint-history'
 
 export const ONE_OWNER_OPTIONS = ['one', 'few', 'many'] as const
 export type OneOwner = (typeof ONE_OWNER_OPTIONS)[number]
 
-export const oneOwner = question<OneOwner>({
+export const oneOwner: Question<OneOwner> = question({
   id: 'one-owner',
   topic: 'use',
   stage: 'narrow',
@@ -20,4 +21,5 @@ export const oneOwner = question<OneOwner>({
   likelySource: 'own estimate',
   asked: (r) => history(r) && (olderThan(r, 2005) || r.value(paintHistory) !== 'original'),
   together: 'owner-since',
+  reply: (r) => byOption(r, oneOwner),
 })

@@ -1,8 +1,9 @@
 import { history, olderThan } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byGiven } from '../reply'
 import { paintHistory } from './paint-history'
 
-export const ownerSince = question<number>({
+export const ownerSince: Question<number> = question({
   id: 'owner-since',
   topic: 'use',
   stage: 'narrow',
@@ -11,4 +12,5 @@ export const ownerSince = question<number>({
   asked: (r) => history(r) && (olderThan(r, 2005) || r.value(paintHistory) !== 'original'),
   min: 1900,
   max: 2100,
+  reply: (r) => byGiven(r, ownerSince),
 })

@@ -1,8 +1,9 @@
 import { history, wantsPaint } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byGiven } from '../reply'
 import { defects } from './defects'
 
-export const paintCode = question<string>({
+export const paintCode: Question<string> = question({
   id: 'paint-code',
   topic: 'paint',
   stage: 'narrow',
@@ -12,4 +13,5 @@ export const paintCode = question<string>({
     wantsPaint(r) &&
     history(r) &&
     r.value(defects)?.some((d) => d === 'chips' || d === 'nail-scratch') === true,
+  reply: (r) => byGiven(r, paintCode),
 })

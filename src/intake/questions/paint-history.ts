@@ -1,10 +1,11 @@
 import { danger, wantsPaint } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const PAINT_HISTORY_OPTIONS = ['original', 'part', 'all'] as const
 export type PaintHistory = (typeof PAINT_HISTORY_OPTIONS)[number]
 
-export const paintHistory = question<PaintHistory>({
+export const paintHistory: Question<PaintHistory> = question({
   id: 'paint-history',
   topic: 'paint',
   stage: 'first',
@@ -24,4 +25,5 @@ export const paintHistory = question<PaintHistory>({
     danger(r, 'film') ||
     danger(r, 'peeling') ||
     danger(r, 'matte'),
+  reply: (r) => byOption(r, paintHistory),
 })

@@ -1,11 +1,12 @@
 import { history, wantsPaint } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 import { body } from './body'
 
 export const PANEL_MATERIAL_OPTIONS = ['steel', 'aluminium', 'plastic-composite'] as const
 export type PanelMaterial = (typeof PANEL_MATERIAL_OPTIONS)[number]
 
-export const panelMaterial = question<PanelMaterial>({
+export const panelMaterial: Question<PanelMaterial> = question({
   id: 'panel-material',
   topic: 'paint',
   stage: 'narrow',
@@ -20,4 +21,5 @@ export const panelMaterial = question<PanelMaterial>({
   likelySource: 'own estimate',
   asked: (r) =>
     wantsPaint(r) && history(r) && r.value(body) !== 'motorcycle' && r.value(body) !== 'boat',
+  reply: (r) => byOption(r, panelMaterial),
 })

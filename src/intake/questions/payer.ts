@@ -1,11 +1,12 @@
 import { danger } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 import { authority } from './authority'
 
 export const PAYER_OPTIONS = ['me', 'insurer', 'other'] as const
 export type Payer = (typeof PAYER_OPTIONS)[number]
 
-export const payer = question<Payer>({
+export const payer: Question<Payer> = question({
   id: 'payer',
   topic: 'send',
   stage: 'narrow',
@@ -15,4 +16,5 @@ export const payer = question<Payer>({
     danger(r, 'wet') ||
     danger(r, 'fresh-paint') ||
     (r.value(authority) !== undefined && r.value(authority) !== 'mine'),
+  reply: (r) => byOption(r, payer),
 })

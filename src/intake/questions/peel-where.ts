@@ -1,10 +1,11 @@
 import { danger } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 
 export const PEEL_WHERE_OPTIONS = ['bonnet', 'roof', 'boot', 'wings', 'doors', 'edges'] as const
 export type PeelWhere = (typeof PEEL_WHERE_OPTIONS)[number]
 
-export const peelWhere = question<readonly PeelWhere[]>({
+export const peelWhere: Question<readonly PeelWhere[]> = question({
   id: 'peel-where',
   topic: 'paint',
   stage: 'first',
@@ -20,4 +21,5 @@ export const peelWhere = question<readonly PeelWhere[]>({
   ],
   likelySource: 'own estimate',
   asked: (r) => danger(r, 'peeling'),
+  reply: (r) => byWeight(r, peelWhere, ['edges']),
 })

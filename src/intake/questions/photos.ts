@@ -1,11 +1,15 @@
 import { history } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
 
-export const photos = question<readonly string[]>({
+export const photos: Question<readonly string[]> = question({
   id: 'photos',
   topic: 'send',
   stage: 'narrow',
   kind: 'photos',
   optional: true,
   asked: (r) => history(r),
+  reply: (r) => {
+    const n = r.value(photos)?.length ?? 0
+    return n === 0 ? { key: 'reply.photos.none' } : { key: 'reply.photos.given', params: { n } }
+  },
 })

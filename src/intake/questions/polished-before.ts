@@ -1,10 +1,11 @@
 import { history, matte, wantsPaint } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const POLISHED_BEFORE_OPTIONS = ['never', 'once', 'several', 'often-or-dealer'] as const
 export type PolishedBefore = (typeof POLISHED_BEFORE_OPTIONS)[number]
 
-export const polishedBefore = question<PolishedBefore>({
+export const polishedBefore: Question<PolishedBefore> = question({
   id: 'polished-before',
   topic: 'paint',
   stage: 'narrow',
@@ -20,4 +21,5 @@ export const polishedBefore = question<PolishedBefore>({
   likelySource: 'own estimate',
   carSd: 0.03,
   asked: (r) => wantsPaint(r) && !matte(r) && history(r),
+  reply: (r) => byOption(r, polishedBefore),
 })

@@ -1,10 +1,12 @@
 import { history, wantsPaint } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byYes } from '../reply'
 
-export const readingsBefore = question<boolean>({
+export const readingsBefore: Question<boolean> = question({
   id: 'readings-before',
   topic: 'paint',
   stage: 'narrow',
   kind: 'yesNo',
   asked: (r) => wantsPaint(r) && history(r),
+  reply: (r) => byYes(r, readingsBefore),
 })

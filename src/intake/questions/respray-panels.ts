@@ -1,5 +1,6 @@
 import { danger } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 import { paintHistory } from './paint-history'
 
 export const RESPRAY_PANELS_OPTIONS = [
@@ -17,7 +18,7 @@ export const RESPRAY_PANELS_OPTIONS = [
 ] as const
 export type ResprayPanels = (typeof RESPRAY_PANELS_OPTIONS)[number]
 
-export const resprayPanels = question<readonly ResprayPanels[]>({
+export const resprayPanels: Question<readonly ResprayPanels[]> = question({
   id: 'respray-panels',
   topic: 'paint',
   stage: 'first',
@@ -35,4 +36,5 @@ export const resprayPanels = question<readonly ResprayPanels[]>({
   asked: (r) =>
     r.value(paintHistory) === 'part' ||
     (danger(r, 'fresh-paint') && r.value(paintHistory) !== 'all'),
+  reply: (r) => byWeight(r, resprayPanels),
 })

@@ -1,10 +1,11 @@
 import { history, service } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const RIDE_OPTIONS = ['normal', 'lowered', 'raised'] as const
 export type Ride = (typeof RIDE_OPTIONS)[number]
 
-export const ride = question<Ride>({
+export const ride: Question<Ride> = question({
   id: 'ride',
   topic: 'wheels',
   stage: 'narrow',
@@ -18,4 +19,5 @@ export const ride = question<Ride>({
   ],
   likelySource: 'own estimate',
   asked: (r) => (service(r, 'wheels-off') || service(r, 'underside')) && history(r),
+  reply: (r) => byOption(r, ride),
 })

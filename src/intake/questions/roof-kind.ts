@@ -1,11 +1,12 @@
 import { danger, service } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 import { body } from './body'
 
 export const ROOF_KIND_OPTIONS = ['cloth', 'vinyl', 'hard'] as const
 export type RoofKind = (typeof ROOF_KIND_OPTIONS)[number]
 
-export const roofKind = question<RoofKind>({
+export const roofKind: Question<RoofKind> = question({
   id: 'roof-kind',
   topic: 'car',
   stage: 'first',
@@ -19,4 +20,5 @@ export const roofKind = question<RoofKind>({
   ],
   likelySource: 'own estimate',
   asked: (r) => danger(r, 'soft-roof') || r.value(body) === 'convertible' || service(r, 'roof'),
+  reply: (r) => byOption(r, roofKind),
 })

@@ -1,12 +1,13 @@
 import { spare } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 import { body } from './body'
 import { roofKind } from './roof-kind'
 
 export const ROOF_STATE_OPTIONS = ['dirty-green', 'seams', 'plastic-cloudy', 'folded-wet'] as const
 export type RoofState = (typeof ROOF_STATE_OPTIONS)[number]
 
-export const roofState = question<readonly RoofState[]>({
+export const roofState: Question<readonly RoofState[]> = question({
   id: 'roof-state',
   topic: 'car',
   stage: 'narrow',
@@ -23,4 +24,5 @@ export const roofState = question<readonly RoofState[]>({
   asked: (r) =>
     (r.value(roofKind) === 'cloth' || r.value(roofKind) === 'vinyl') &&
     (spare(r) || r.value(body) === 'convertible'),
+  reply: (r) => byWeight(r, roofState, ['folded-wet', 'plastic-cloudy', 'seams', 'dirty-green']),
 })

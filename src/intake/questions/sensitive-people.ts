@@ -1,7 +1,8 @@
 import { hasMould } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byYes } from '../reply'
 
-export const sensitivePeople = question<boolean>({
+export const sensitivePeople: Question<boolean> = question({
   id: 'sensitive-people',
   topic: 'water',
   stage: 'first',
@@ -13,4 +14,5 @@ export const sensitivePeople = question<boolean>({
   ],
   likelySource: 'own estimate',
   asked: (r) => hasMould(r),
+  reply: (r) => byYes(r, sensitivePeople),
 })

@@ -1,4 +1,5 @@
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 
 export const SERVICES_OPTIONS = [
   'paint',
@@ -14,10 +15,12 @@ export const SERVICES_OPTIONS = [
 ] as const
 export type Services = (typeof SERVICES_OPTIONS)[number]
 
-export const services = question<readonly Services[]>({
+export const services: Question<readonly Services[]> = question({
   id: 'services',
   topic: 'wish',
   stage: 'first',
   kind: 'multi',
   options: SERVICES_OPTIONS,
+  reply: (r) =>
+    byWeight(r, services, ['paint', 'protect', 'wheels-off', 'cabin', 'stickers', 'roof']),
 })

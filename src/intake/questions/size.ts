@@ -1,10 +1,11 @@
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 import { body } from './body'
 
 export const SIZE_OPTIONS = ['small', 'mid', 'large'] as const
 export type Size = (typeof SIZE_OPTIONS)[number]
 
-export const size = question<Size>({
+export const size: Question<Size> = question({
   id: 'size',
   topic: 'car',
   stage: 'first',
@@ -31,4 +32,5 @@ export const size = question<Size>({
         'motorhome',
       ] as readonly (string | undefined)[]
     ).includes(r.value(body)),
+  reply: (r) => byOption(r, size),
 })

@@ -1,7 +1,8 @@
 import { history, service } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byYes } from '../reply'
 
-export const spacers = question<boolean>({
+export const spacers: Question<boolean> = question({
   id: 'spacers',
   topic: 'wheels',
   stage: 'narrow',
@@ -13,4 +14,5 @@ export const spacers = question<boolean>({
   ],
   likelySource: 'own estimate',
   asked: (r) => service(r, 'wheels-off') && history(r),
+  reply: (r) => byYes(r, spacers),
 })

@@ -1,4 +1,5 @@
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 import { clothTest } from './cloth-test'
 import { finish } from './finish'
 import { year } from './year'
@@ -6,7 +7,7 @@ import { year } from './year'
 export const SYSTEM_CHECK_OPTIONS = ['sure-colour', 'maybe-metal-dust'] as const
 export type SystemCheck = (typeof SYSTEM_CHECK_OPTIONS)[number]
 
-export const systemCheck = question<SystemCheck>({
+export const systemCheck: Question<SystemCheck> = question({
   id: 'system-check',
   topic: 'paint',
   stage: 'narrow',
@@ -16,4 +17,5 @@ export const systemCheck = question<SystemCheck>({
     r.value(finish) === 'metallic' &&
     r.value(clothTest) === 'colour' &&
     (r.value(year) ?? 0) > 2000,
+  reply: (r) => byOption(r, systemCheck),
 })

@@ -1,11 +1,12 @@
 import { service } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 import { filmWhere } from './film-where'
 
 export const TINT_OPTIONS = ['film-on-glass', 'heated-glass', 'film-on-screen'] as const
 export type Tint = (typeof TINT_OPTIONS)[number]
 
-export const tint = question<readonly Tint[]>({
+export const tint: Question<readonly Tint[]> = question({
   id: 'tint',
   topic: 'car',
   stage: 'narrow',
@@ -19,4 +20,5 @@ export const tint = question<readonly Tint[]>({
   ],
   likelySource: 'own estimate',
   asked: (r) => service(r, 'glass') || r.value(filmWhere)?.includes('glass') === true,
+  reply: (r) => byWeight(r, tint, ['film-on-screen', 'film-on-glass', 'heated-glass']),
 })

@@ -1,10 +1,11 @@
 import { olderThan, service } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 
 export const TRIM_OPTIONS = ['sticky', 'wood', 'brittle-clips'] as const
 export type Trim = (typeof TRIM_OPTIONS)[number]
 
-export const trim = question<readonly Trim[]>({
+export const trim: Question<readonly Trim[]> = question({
   id: 'trim',
   topic: 'cabin',
   stage: 'narrow',
@@ -18,4 +19,5 @@ export const trim = question<readonly Trim[]>({
   ],
   likelySource: 'own estimate',
   asked: (r) => service(r, 'cabin') && olderThan(r, 2005),
+  reply: (r) => byWeight(r, trim, ['sticky', 'wood', 'brittle-clips']),
 })

@@ -1,5 +1,6 @@
 import { crowded, danger, history } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const USE_OPTIONS = [
   'daily-outdoors',
@@ -12,7 +13,7 @@ export const USE_OPTIONS = [
 ] as const
 export type Use = (typeof USE_OPTIONS)[number]
 
-export const use = question<Use>({
+export const use: Question<Use> = question({
   id: 'use',
   topic: 'use',
   stage: 'first',
@@ -29,4 +30,5 @@ export const use = question<Use>({
   ],
   likelySource: 'own estimate',
   asked: (r) => history(r) && !crowded(r) && !danger(r, 'not-driving'),
+  reply: (r) => byOption(r, use, { 'daily-garaged': 'kept', weekend: 'kept' }),
 })

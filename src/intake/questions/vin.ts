@@ -1,12 +1,14 @@
 import { history, wantsPaint } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byGiven } from '../reply'
 import { year } from './year'
 
-export const vin = question<string>({
+export const vin: Question<string> = question({
   id: 'vin',
   topic: 'car',
   stage: 'narrow',
   kind: 'vin',
   optional: true,
   asked: (r) => r.unsettled(year) || (wantsPaint(r) && history(r) && (r.value(year) ?? 0) >= 1981),
+  reply: (r) => byGiven(r, vin),
 })

@@ -1,11 +1,12 @@
 import { danger } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 import { growth } from './growth'
 
 export const WARNING_LIGHTS_OPTIONS = ['engine', 'airbag', 'belt', 'brakes', 'other'] as const
 export type WarningLights = (typeof WARNING_LIGHTS_OPTIONS)[number]
 
-export const warningLights = question<readonly WarningLights[]>({
+export const warningLights: Question<readonly WarningLights[]> = question({
   id: 'warning-lights',
   topic: 'water',
   stage: 'narrow',
@@ -21,4 +22,10 @@ export const warningLights = question<readonly WarningLights[]>({
   likelySource: 'own estimate',
   asked: (r) =>
     danger(r, 'wet') || danger(r, 'not-driving') || r.value(growth)?.includes('nest') === true,
+  reply: (r) =>
+    byWeight(r, warningLights, ['airbag', 'belt', 'brakes', 'engine', 'other'], {
+      airbag: 'restraints',
+      belt: 'restraints',
+      engine: 'other',
+    }),
 })

@@ -1,10 +1,11 @@
 import { danger } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const WET_DEPTH_OPTIONS = ['surface', 'soaked', 'standing'] as const
 export type WetDepth = (typeof WET_DEPTH_OPTIONS)[number]
 
-export const wetDepth = question<WetDepth>({
+export const wetDepth: Question<WetDepth> = question({
   id: 'wet-depth',
   topic: 'water',
   stage: 'first',
@@ -19,4 +20,5 @@ export const wetDepth = question<WetDepth>({
   likelySource: 'own estimate',
   carSd: 0.08,
   asked: (r) => danger(r, 'wet'),
+  reply: (r) => byOption(r, wetDepth),
 })

@@ -1,7 +1,8 @@
 import { danger } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byYes } from '../reply'
 
-export const wetElectrics = question<boolean>({
+export const wetElectrics: Question<boolean> = question({
   id: 'wet-electrics',
   topic: 'water',
   stage: 'first',
@@ -13,4 +14,5 @@ export const wetElectrics = question<boolean>({
   ],
   likelySource: 'own estimate',
   asked: (r) => danger(r, 'wet'),
+  reply: (r) => byYes(r, wetElectrics),
 })

@@ -1,5 +1,6 @@
 import { danger } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const WET_SOURCE_OPTIONS = [
   'repaired',
@@ -11,7 +12,7 @@ export const WET_SOURCE_OPTIONS = [
 ] as const
 export type WetSource = (typeof WET_SOURCE_OPTIONS)[number]
 
-export const wetSource = question<WetSource>({
+export const wetSource: Question<WetSource> = question({
   id: 'wet-source',
   topic: 'water',
   stage: 'first',
@@ -27,4 +28,5 @@ export const wetSource = question<WetSource>({
   ],
   likelySource: 'own estimate',
   asked: (r) => danger(r, 'wet'),
+  reply: (r) => byOption(r, wetSource),
 })

@@ -1,5 +1,6 @@
 import { danger } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byWeight } from '../reply'
 
 export const WET_WHERE_OPTIONS = [
   'front-floor',
@@ -11,7 +12,7 @@ export const WET_WHERE_OPTIONS = [
 ] as const
 export type WetWhere = (typeof WET_WHERE_OPTIONS)[number]
 
-export const wetWhere = question<readonly WetWhere[]>({
+export const wetWhere: Question<readonly WetWhere[]> = question({
   id: 'wet-where',
   topic: 'water',
   stage: 'first',
@@ -26,4 +27,5 @@ export const wetWhere = question<readonly WetWhere[]>({
   ],
   likelySource: 'own estimate',
   asked: (r) => danger(r, 'wet'),
+  reply: (r) => byWeight(r, wetWhere, ['headliner', 'front-luggage']),
 })

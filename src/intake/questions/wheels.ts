@@ -1,10 +1,11 @@
 import { service, spare } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const WHEELS_OPTIONS = ['painted', 'polished-bare', 'powder', 'chrome', 'cracked'] as const
 export type Wheels = (typeof WHEELS_OPTIONS)[number]
 
-export const wheels = question<Wheels>({
+export const wheels: Question<Wheels> = question({
   id: 'wheels',
   topic: 'wheels',
   stage: 'narrow',
@@ -20,4 +21,5 @@ export const wheels = question<Wheels>({
   ],
   likelySource: 'own estimate',
   asked: (r) => service(r, 'wheels-off') && spare(r),
+  reply: (r) => byOption(r, wheels),
 })

@@ -1,14 +1,16 @@
 import { history } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const WHERE_CAR_OPTIONS = ['bring', 'collect', 'at-home'] as const
 export type WhereCar = (typeof WHERE_CAR_OPTIONS)[number]
 
-export const whereCar = question<WhereCar>({
+export const whereCar: Question<WhereCar> = question({
   id: 'where-car',
   topic: 'send',
   stage: 'narrow',
   kind: 'choice',
   options: WHERE_CAR_OPTIONS,
   asked: (r) => history(r),
+  reply: (r) => byOption(r, whereCar),
 })

@@ -1,10 +1,11 @@
 import { wantsPaint } from '../conditions'
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byOption } from '../reply'
 
 export const WISH_OPTIONS = ['preserve', 'improve', 'show'] as const
 export type Wish = (typeof WISH_OPTIONS)[number]
 
-export const wish = question<Wish>({
+export const wish: Question<Wish> = question({
   id: 'wish',
   topic: 'wish',
   stage: 'first',
@@ -18,4 +19,5 @@ export const wish = question<Wish>({
   ],
   likelySource: 'own estimate',
   asked: (r) => wantsPaint(r),
+  reply: (r) => byOption(r, wish),
 })

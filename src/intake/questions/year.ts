@@ -1,6 +1,7 @@
-import { question } from '../question'
+import { type Question, question } from '../question'
+import { byLimit } from '../reply'
 
-export const year = question<number>({
+export const year: Question<number> = question({
   id: 'year',
   topic: 'car',
   stage: 'first',
@@ -16,4 +17,15 @@ export const year = question<number>({
   carSd: 0.05,
   min: 1900,
   max: 2100,
+  reply: (r) =>
+    byLimit(
+      r,
+      year,
+      [
+        [1979, 'classic'],
+        [1999, 'old'],
+        [2009, 'middle'],
+      ],
+      'recent',
+    ),
 })
