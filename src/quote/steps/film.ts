@@ -1,0 +1,116 @@
+import { filmByHour, filmClass, filmPlaces, hasFilm } from '../../intake/facts/film'
+import { has } from '../../intake/facts/has'
+import { hasLettering, hasStickers } from '../../intake/facts/lettering'
+import { sizeFactor } from '../../intake/facts/size-factor'
+import { dangers } from '../../intake/questions/dangers'
+import { filmWhere } from '../../intake/questions/film-where'
+import { tint } from '../../intake/questions/tint'
+import type { Need, StepRule } from '../rules'
+import { filmMinutes, filmMinutesSource, filmPanels } from './minutes'
+import { byTimeWhen, need, plus, sourceOf, times } from './need'
+import { step } from './step'
+
+const bodyPlaces = (places: readonly string[]): readonly string[] => {
+  const body = places.filter((p) => p in filmMinutes)
+  return body.includes('whole-car') ? ['whole-car'] : body
+}
+
+const top: StepRule['need'] = (r): Need | null => {
+  if (!hasFilm(r)) return null
+  const places = bodyPlaces(filmPlaces(r))
+  if (places.length === 0) return null
+  const c = filmClass(r)
+  const parts = places.map((p) => {
+    const [optimistic, mode, pessimistic] = filmMinutes[p]?.[c] ?? [0, 0, 0]
+    return { optimistic, mode, pessimistic }
+  })
+  const amount = places.reduce((s, p) => s + (filmPanels[p] ?? 0), 0)
+  return {
+    quantity: { amount, unit: 'panel' },
+    minutes: times(plus(...parts), sizeFactor(r)),
+    places,
+  }
+}
+
+const glue: StepRule['need'] = (r) => {
+  if (!hasFilm(r)) return null
+  const amount = bodyPlaces(filmPlaces(r)).reduce((s, p) => s + (filmPanels[p] ?? 0), 0)
+  const c = filmClass(r)
+  // Young film takes most of its glue along; brittle film leaves nearly all of it.
+  const left = c === 'young' ? 0.4 : 1
+  return need(c === 'brittle' ? 'adhesive-bad' : 'adhesive', amount, 'panel', left)
+}
+
+const letters: StepRule['need'] = (r) =>
+  hasLettering(r) ? need('lettering', 2, 'piece', sizeFactor(r)) : null
+
+const films = ['solvent', 'heat-limit', 'scald'] as const
+
+export const film: readonly StepRule[] = [
+  step({
+    id: 'film-test-corner',
+    track: 'body',
+    order: 230,
+    after: ['wash'],
+    hold: 'yes',
+    source: sourceOf('film-test-corner'),
+    cautions: () => ['film-stop'],
+    lag: (r) =>
+      filmByHour(r) ? { minutes: 30, kind: 'working', blocks: 'bay', why: 'answer' } : null,
+    need: (r) => (hasFilm(r) && filmByHour(r) ? need('film-test-corner', 1, 'piece') : null),
+  }),
+  step({
+    id: 'film-top',
+    track: 'body',
+    order: 234,
+    after: ['wash', 'film-test-corner'],
+    crewMax: 2,
+    source: filmMinutesSource,
+    cautions: () => [...films, 'film-stop'],
+    need: top,
+    byTime: byTimeWhen(filmByHour, top),
+  }),
+  step({
+    id: 'lettering',
+    track: 'body',
+    order: 238,
+    after: ['wash'],
+    crewMax: 2,
+    source: sourceOf('lettering'),
+    cautions: () => films,
+    need: letters,
+    byTime: byTimeWhen(() => true, letters),
+  }),
+  step({
+    id: 'adhesive',
+    track: 'body',
+    order: 244,
+    after: ['film-top'],
+    pausable: false,
+    crewMax: 2,
+    source: sourceOf('adhesive'),
+    cautions: () => ['solvent', 'oily-rags'],
+    need: glue,
+    byTime: byTimeWhen(filmByHour, glue),
+  }),
+  step({
+    id: 'stickers',
+    track: 'body',
+    order: 248,
+    after: ['wash'],
+    source: sourceOf('stickers'),
+    cautions: () => ['solvent'],
+    need: (r) => (hasStickers(r) ? need('stickers', 3, 'piece') : null),
+  }),
+  step({
+    id: 'film-glass',
+    track: 'body',
+    order: 250,
+    after: ['wash'],
+    source: sourceOf('film-glass'),
+    cautions: () => ['heated-glass', 'solvent'],
+    need: (r) =>
+      has(r, dangers, 'film') && has(r, filmWhere, 'glass') ? need('film-glass', 1, 'piece') : null,
+    byTime: (r) => (has(r, tint, 'heated-glass') ? { capMinutes: 300 } : null),
+  }),
+]

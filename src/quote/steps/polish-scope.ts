@@ -1,0 +1,116 @@
+import { age } from '../../intake/facts/age'
+import { finishSystem } from '../../intake/facts/finish-system'
+import { freshPaint, freshPanels } from '../../intake/facts/fresh-paint'
+import { has } from '../../intake/facts/has'
+import { peeling, peels } from '../../intake/facts/peeling'
+import { polishWish } from '../../intake/facts/polish-wish'
+import { defects } from '../../intake/questions/defects'
+import { polishedBefore } from '../../intake/questions/polished-before'
+import type { Reader } from '../../intake/reader'
+import { type Context, owns, POLISH_LEVELS, type PolishLevel } from '../context'
+import { bodyPanels } from './body-panels'
+
+/** Panels each place of the peeling question stands for; edges are taped, not left out. */
+const peelPanels: Readonly<Record<string, readonly string[]>> = {
+  bonnet: ['bonnet'],
+  roof: ['roof'],
+  boot: ['boot'],
+  wings: ['front-left', 'front-right', 'rear-left', 'rear-right'],
+  doors: ['left-doors', 'right-doors'],
+  edges: [],
+}
+/** Left out when paint lifts and nobody knows where: it starts on what faces the sky. */
+const peelUnknown: readonly string[] = ['bonnet', 'roof', 'boot']
+
+export type PolishPlan = {
+  /** Panels per kind of work; a panel is in one of them at most. */
+  readonly glaze: readonly string[]
+  readonly hand: readonly string[]
+  readonly finishing: readonly string[]
+  readonly light: readonly string[]
+  /** Panels of `light` that a cut comes before, and how likely measuring allows it. */
+  readonly cut: readonly string[]
+  readonly cutChance: number
+  /** Painted area in m² of named panels. */
+  readonly area: (panels: readonly string[]) => number
+}
+
+/** Panels no machine goes near: lifting paint, and paint too fresh to touch. */
+export const leftOut = (r: Reader): readonly string[] | 'all' => {
+  const places = peeling(r)
+  const lifting = !peels(r)
+    ? []
+    : places.length === 0
+      ? peelUnknown
+      : places.flatMap((p) => peelPanels[p] ?? [])
+  if (!freshPaint(r)) return lifting
+  const fresh = freshPanels(r)
+  return fresh.length === 0 ? 'all' : [...lifting, ...fresh]
+}
+
+/**
+ * How likely measuring will allow a cut, before anything is measured (own estimate): by finish system
+ * and age, less after earlier polishing, never without a gauge or over burnt edges.
+ */
+export const cutChance = (r: Reader, c: Context): number => {
+  if (!owns(c, 'gauge-ferrous') && !owns(c, 'gauge-dual')) return 0
+  if (has(r, defects, 'burn-through')) return 0
+  const system = finishSystem(r)
+  const years = age(r, c.nowYear) ?? 15
+  const plain =
+    system === 'clear-coat'
+      ? years <= 5
+        ? 0.65
+        : years <= 12
+          ? 0.5
+          : 0.3
+      : system === 'single-stage-solid' || system === 'refinished'
+        ? 0.2
+        : system === 'unknown'
+          ? 0.1
+          : 0
+  if (plain === 0) return 0
+  const before = r.value(polishedBefore)
+  if (before === 'several') return plain * 0.6
+  return before === 'often-or-dealer' ? plain * 0.4 : plain
+}
+
+const shallower = (a: PolishLevel, b: PolishLevel): PolishLevel =>
+  POLISH_LEVELS.indexOf(a) <= POLISH_LEVELS.indexOf(b) ? a : b
+
+/** What is polished, panel by panel, in the world the reader shows; null when nothing is. */
+export const polishPlan = (r: Reader, c: Context): PolishPlan | null => {
+  const wished = polishWish(r)
+  if (wished === 'none') return null
+  const out = leftOut(r)
+  if (out === 'all') return null
+  const panels = bodyPanels(r)
+  const open = panels.filter((p) => !out.includes(p.id))
+  const level = (id: string, plastic: boolean): PolishLevel => {
+    if (wished === 'glaze') return 'hand'
+    const promised: PolishLevel = wished === 'two-step' ? 'light' : wished
+    const read = c.measured?.panels.find((m) => m.panel === id)
+    if (!read || plastic) return promised
+    return shallower(wished, read.allows)
+  }
+  const at = (l: PolishLevel): string[] =>
+    open.filter((p) => level(p.id, p.plastic) === l).map((p) => p.id)
+  const deep = at('two-step')
+  const light = [...at('light'), ...deep]
+  const measured = c.measured !== undefined
+  const chance = wished !== 'two-step' ? 0 : measured ? 1 : cutChance(r, c)
+  const cut = measured ? deep : chance > 0 ? open.filter((p) => !p.plastic).map((p) => p.id) : []
+  const hand = at('hand')
+  return {
+    glaze: wished === 'glaze' ? hand : [],
+    hand: wished === 'glaze' ? [] : hand,
+    finishing: at('finishing'),
+    light,
+    cut,
+    cutChance: cut.length === 0 ? 0 : chance,
+    area: (ids) => panels.reduce((s, p) => (ids.includes(p.id) ? s + p.area : s), 0),
+  }
+}
+
+/** True when anything is polished, by hand or machine. */
+export const polishes = (r: Reader, c: Context): boolean => polishPlan(r, c) !== null

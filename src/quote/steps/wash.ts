@@ -1,0 +1,101 @@
+import { hasFilm } from '../../intake/facts/film'
+import { finishSystem } from '../../intake/facts/finish-system'
+import { has } from '../../intake/facts/has'
+import { hasLettering, hasStickers } from '../../intake/facts/lettering'
+import { peels } from '../../intake/facts/peeling'
+import { sizeFactor } from '../../intake/facts/size-factor'
+import { wants, wantsOutside } from '../../intake/facts/wants'
+import { defects } from '../../intake/questions/defects'
+import type { Reader } from '../../intake/reader'
+import type { StepRule } from '../rules'
+import { need, plus, row, sourceOf, times } from './need'
+import { step } from './step'
+
+const paintwork = (r: Reader): boolean => wants(r, 'paint', 'protect')
+const before: readonly string[] = ['check-in', 'film-evidence', 'look-over']
+
+export const wash: readonly StepRule[] = [
+  step({
+    id: 'wheels-arches',
+    track: 'wheels',
+    order: 200,
+    after: before,
+    source: sourceOf('wheels-arches'),
+    cautions: () => ['wheel-cleaner', 'brake-surfaces'],
+    need: (r) =>
+      wantsOutside(r) ? need('wheels-arches', 1, 'car', 0.5 + 0.5 * sizeFactor(r)) : null,
+  }),
+  step({
+    id: 'rinse',
+    track: 'body',
+    order: 210,
+    after: [...before, 'wheels-arches', 'engine-bay', 'underside'],
+    source: sourceOf('rinse'),
+    cautions: (r) => (peels(r) ? ['no-jet-near-lifting-paint'] : []),
+    need: (r) => (wantsOutside(r) ? need('rinse', 1, 'car', sizeFactor(r)) : null),
+  }),
+  step({
+    id: 'wash',
+    track: 'body',
+    order: 214,
+    after: ['rinse'],
+    crewMax: 2,
+    source: sourceOf('wash'),
+    need: (r) => (wantsOutside(r) ? need('wash', 1, 'car', sizeFactor(r)) : null),
+  }),
+  step({
+    id: 'shuts',
+    track: 'body',
+    order: 218,
+    after: ['wash'],
+    source: sourceOf('shuts'),
+    need: (r) => (paintwork(r) ? need('shuts', 1, 'car') : null),
+  }),
+  step({
+    id: 'second-wash',
+    track: 'body',
+    order: 260,
+    after: ['wash', 'film-top', 'lettering', 'adhesive', 'stickers'],
+    source: sourceOf('second-wash'),
+    need: (r) =>
+      hasFilm(r) || hasLettering(r) || hasStickers(r)
+        ? need('second-wash', 1, 'car', sizeFactor(r))
+        : null,
+  }),
+  step({
+    id: 'decontamination',
+    track: 'body',
+    order: 270,
+    after: ['wash', 'second-wash', 'adhesive'],
+    source: sourceOf('decontamination'),
+    cautions: () => ['acid-and-metal', 'product-label'],
+    need: (r) => {
+      if (!paintwork(r) || finishSystem(r) === 'lacquer') return null
+      const plain = need('decontamination', 1, 'car', sizeFactor(r))
+      if (!plain || !has(r, defects, 'overspray', 'fallout')) return plain
+      return { ...plain, minutes: plus(plain.minutes, times(row('overspray'), sizeFactor(r))) }
+    },
+  }),
+  step({
+    id: 'clay',
+    track: 'body',
+    order: 276,
+    after: ['decontamination', 'second-wash', 'wash'],
+    source: sourceOf('clay'),
+    need: (r) => {
+      if (!paintwork(r) || peels(r)) return null
+      const system = finishSystem(r)
+      return system === 'lacquer' || system === 'matte'
+        ? null
+        : need('clay', 1, 'car', sizeFactor(r))
+    },
+  }),
+  step({
+    id: 'dry',
+    track: 'body',
+    order: 280,
+    after: ['wash', 'shuts', 'second-wash', 'decontamination', 'clay'],
+    source: sourceOf('dry'),
+    need: (r) => (wantsOutside(r) ? need('dry', 1, 'car', sizeFactor(r)) : null),
+  }),
+]
