@@ -1,0 +1,142 @@
+import * as z from 'zod'
+import type { Zone } from '../kernel/calendar'
+import { currencyExponent } from '../kernel/currency'
+import { KIT, type StudioSettings } from './context'
+
+const minor = z.int().min(0).max(1_000_000_000)
+const share = z.int().min(0).max(1_000_000)
+const span = z
+  .strictObject({ from: z.int().min(0).max(1440), to: z.int().min(0).max(1440) })
+  .refine((s) => s.from < s.to, 'ends before it begins')
+const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/)
+const maybe = z.exactOptional
+
+/**
+ * The studio's settings as it edits them; every save is a new revision, and an estimate keeps the
+ * one it was made with. Money in minor units, shares in millionths, times in minutes.
+ */
+export const studioProfile = z.strictObject({
+  name: z.string().min(1).max(120),
+  contact: z.string().max(400),
+  locale: z.string().regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/),
+  currency: z.string().refine((code) => currencyExponent(code).ok, 'not a currency code we know'),
+  timeZone: z.string().min(1).max(60),
+  terms: z.string().max(4000),
+  shows: z.enum(['range', 'from', 'after-review']),
+  ratePerHour: minor,
+  materialsPerHour: minor,
+  minimumCharge: minor,
+  bayDayRate: minor,
+  extrasLimit: minor,
+  roundTo: z.int().min(1).max(1_000_000),
+  taxMillionths: share,
+  taxRounding: z.enum(['half-up', 'half-even', 'down']),
+  taxBasis: z.enum(['line', 'total']),
+  pricesWithTax: z.boolean(),
+  offerPercentile: z.number().min(0.5).max(0.95),
+  depositMillionths: share,
+  validDays: z.int().min(1).max(365),
+  people: z.int().min(1).max(6),
+  bays: z.int().min(1).max(6),
+  lifts: z.int().min(0).max(6),
+  week: z.array(z.array(span).max(4)).length(7),
+  daysOff: z.array(day).max(400),
+  machineMinutesPerPersonDay: z.int().min(30).max(360),
+  dayCapMinutes: z.int().min(60).max(720),
+  setUpMinutesPerDay: z.int().min(0).max(120),
+  kit: z.array(z.enum(KIT)).max(KIT.length),
+  steps: z.record(
+    z.string().max(64),
+    z.strictObject({ pace: maybe(z.number().min(0.25).max(4)), off: maybe(z.boolean()) }),
+  ),
+})
+export type StudioProfile = z.infer<typeof studioProfile>
+
+const WEEKDAY = [
+  { from: 480, to: 720 },
+  { from: 765, to: 1020 },
+]
+
+/** What a new studio starts with; every figure is a starting value it should look at (own estimate). */
+export const DEFAULT_PROFILE: StudioProfile = {
+  name: 'Your studio',
+  contact: '',
+  locale: 'en-IE',
+  currency: 'EUR',
+  timeZone: 'Europe/Dublin',
+  terms: '',
+  shows: 'range',
+  ratePerHour: 6_000,
+  materialsPerHour: 400,
+  minimumCharge: 9_000,
+  bayDayRate: 4_000,
+  extrasLimit: 10_000,
+  roundTo: 1_000,
+  taxMillionths: 200_000,
+  taxRounding: 'half-up',
+  taxBasis: 'total',
+  pricesWithTax: true,
+  offerPercentile: 0.72,
+  depositMillionths: 200_000,
+  validDays: 30,
+  people: 1,
+  bays: 1,
+  lifts: 0,
+  week: [WEEKDAY, WEEKDAY, WEEKDAY, WEEKDAY, WEEKDAY, [], []],
+  daysOff: [],
+  machineMinutesPerPersonDay: 330,
+  dayCapMinutes: 600,
+  setUpMinutesPerDay: 30,
+  kit: [
+    'stands',
+    'steamer',
+    'extractor',
+    'dehumidifier',
+    'moisture-meter',
+    'hot-water',
+    'hepa-vacuum',
+    'air-compressor',
+    'machine-polisher',
+    'torque-wrench',
+    'battery-support',
+    'gauge-ferrous',
+    'gauge-dual',
+  ],
+  steps: {},
+}
+
+const exponentOf = (currency: string): number => {
+  const exponent = currencyExponent(currency)
+  return exponent.ok ? exponent.value : 2
+}
+
+/** The profile as the engine takes it; the zone's changes come from outside. */
+export const engineSettings = (p: StudioProfile, rev: number, zone: Zone): StudioSettings => ({
+  rev,
+  zone,
+  currency: p.currency,
+  exponent: exponentOf(p.currency),
+  ratePerHour: p.ratePerHour,
+  taxMillionths: p.taxMillionths,
+  taxRounding: p.taxRounding,
+  taxBasis: p.taxBasis,
+  pricesWithTax: p.pricesWithTax,
+  roundTo: p.roundTo,
+  minimumCharge: p.minimumCharge,
+  offerPercentile: p.offerPercentile,
+  depositMillionths: p.depositMillionths,
+  bayDayRate: p.bayDayRate,
+  validDays: p.validDays,
+  extrasLimit: p.extrasLimit,
+  materialsPerHour: p.materialsPerHour,
+  people: p.people,
+  bays: p.bays,
+  lifts: p.lifts,
+  week: p.week,
+  daysOff: p.daysOff,
+  machineMinutesPerPersonDay: p.machineMinutesPerPersonDay,
+  dayCapMinutes: p.dayCapMinutes,
+  setUpMinutesPerDay: p.setUpMinutesPerDay,
+  kit: p.kit,
+  steps: p.steps as StudioSettings['steps'],
+})

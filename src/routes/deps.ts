@@ -1,0 +1,26 @@
+import type { Config } from '../config'
+import type { Db } from '../store/db'
+import type { PhotoStore } from '../store/photos-port'
+
+/** One allow-listed line of the log: nothing a person typed, no key, no address of a page with one. */
+export type LogRecord = {
+  readonly requestId: string
+  readonly route: string
+  readonly method: string
+  readonly status: number
+  readonly code?: string
+}
+
+/** Everything the routes need from outside; the entries choose, tests pass their own. */
+export type Deps = {
+  readonly config: Config
+  /** A database for one request; closed when the request is answered. */
+  readonly openDb: () => Db
+  readonly photos: PhotoStore
+  /** UTC milliseconds. */
+  readonly now: () => number
+  readonly random: (bytes: number) => Uint8Array
+  readonly log: (record: LogRecord) => void
+  /** Where an unexpected error goes; never into an answer. */
+  readonly fault: (requestId: string, error: unknown) => void
+}

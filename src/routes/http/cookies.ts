@@ -1,0 +1,27 @@
+/** Names of the cookies; behind https they carry the prefix that binds them to this host. */
+export const studioCookie = (secure: boolean): string => (secure ? '__Host-js' : 'js')
+export const docketCookie = (docket: string, secure: boolean): string =>
+  `${secure ? '__Host-' : ''}jd-${docket}`
+
+export const readCookie = (request: Request, name: string): string | null => {
+  for (const part of (request.headers.get('cookie') ?? '').split(';')) {
+    const at = part.indexOf('=')
+    if (at > 0 && part.slice(0, at).trim() === name) return part.slice(at + 1).trim()
+  }
+  return null
+}
+
+/** A Set-Cookie value; `seconds` 0 ends it. Values are base64url, so nothing needs escaping. */
+export const setCookie = (
+  name: string,
+  value: string,
+  options: { readonly secure: boolean; readonly seconds: number; readonly strict?: boolean },
+): string =>
+  [
+    `${name}=${value}`,
+    'Path=/',
+    `Max-Age=${options.seconds}`,
+    'HttpOnly',
+    `SameSite=${options.strict ? 'Strict' : 'Lax'}`,
+    ...(options.secure ? ['Secure'] : []),
+  ].join('; ')
