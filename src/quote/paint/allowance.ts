@@ -13,10 +13,11 @@ export type Allowance = {
 }
 
 export type AllowanceInput = {
-  /** Lower quantiles of the topcoat, already the smaller of with and without the reference. */
+  /** Lower quantile of the topcoat: what a decision looks at. Already the smaller of with and without a reference. */
   readonly qLight: number
-  readonly qStrong: number
-  readonly floor: number
+  /** Lower quantiles of what lies above the floor, likewise. */
+  readonly aboveLight: number
+  readonly aboveStrong: number
   readonly removedBefore: number
   readonly removedInJob: number
   readonly guardCap: number
@@ -39,9 +40,10 @@ export const allowanceOf = (a: AllowanceInput, s: PaintSettings): Allowance => {
   const life = Math.min(s.lifetimeCap, 12.7) - a.removedBefore
   const held = (um: number): number =>
     Math.max(0, Math.min(um, s.jobCap, life, a.guardCap) - a.removedInJob)
-  const byLight = a.qLight - a.floor
-  const light = held(a.topcoatKnown && a.measured ? byLight : Math.min(byLight, s.lightStepMost))
-  const strong = a.topcoatKnown && a.mayCut ? Math.min(light, held(a.qStrong - a.floor)) : 0
+  const light = held(
+    a.topcoatKnown && a.measured ? a.aboveLight : Math.min(a.aboveLight, s.lightStepMost),
+  )
+  const strong = a.topcoatKnown && a.mayCut ? Math.min(light, held(a.aboveStrong)) : 0
   const most = !a.topcoatKnown && a.ownersRisk ? s.unknownDecisionMost : s.decisionMost
   const decision = a.decisionBarred || a.qLight < s.decisionFloor ? 0 : held(most)
   return { light, strong, hand: held(s.handMost), decision }

@@ -1,5 +1,6 @@
-import { assessPanel, type PanelAssessment, type PanelContext, panelSets } from './assess-panel'
+import { assessPanel, type PanelAssessment } from './assess-panel'
 import type { LimitKey, PaintSettings } from './constants'
+import { type PanelContext, panelSets } from './evidence'
 import { type Defect, type Expectation, expectationOf } from './expectation'
 import { readSets } from './readings'
 import type { SetsDone } from './removed'
@@ -27,6 +28,8 @@ export type PaintAssessment = {
   readonly allowedSequence: SequenceId | null
   /** Deepest that every workable panel allows. */
   readonly everywhereSequence: SequenceId | null
+  /** Likewise, with the owner's written decision on the panels that allow one. */
+  readonly byDecisionSequence: SequenceId | null
   /** What to plan: the allowed one, no deeper than the wish asks. */
   readonly plannedSequence: SequenceId | null
   /** Workable panels on which less than the planned sequence is allowed. */
@@ -48,11 +51,11 @@ const wishMost: Readonly<Record<Wish, SequenceId>> = {
 const depth = (id: SequenceId | null): number => (id === null ? -1 : sequenceIds.indexOf(id))
 
 /** Deepest sequence that at least this share of the panels allows. */
-const sharedBy = (panels: readonly PanelAssessment[], share: number): SequenceId | null => {
+const sharedBy = (deepest: readonly (SequenceId | null)[], share: number): SequenceId | null => {
   const enough = sequenceIds.filter(
-    (_, i) => panels.filter((p) => depth(p.deepest) >= i).length >= share * panels.length - 1e-9,
+    (_, i) => deepest.filter((d) => depth(d) >= i).length >= share * deepest.length - 1e-9,
   )
-  return panels.length === 0 ? null : (enough.at(-1) ?? null)
+  return deepest.length === 0 ? null : (enough.at(-1) ?? null)
 }
 
 /** One stand-in panel while the body is unknown, so a first range can be given. */
@@ -98,7 +101,8 @@ export const assessCar = (input: PaintInput): PaintAssessment => {
     (input.done ?? []).filter((d) => d.panel === panel).flatMap((d) => d.sets)
   const panels = facts.map((f) => assessPanel(f, doneOn(f.panel), ctx))
   const workable = panels.filter((p) => p.verdict !== 'stop' && p.verdict !== 'cannot-be-read')
-  const allowedSequence = sharedBy(workable, settings.mostPanels)
+  const plain = workable.map((p) => p.deepest)
+  const allowedSequence = sharedBy(plain, settings.mostPanels)
   const most = wishMost[input.wish ?? 'improve']
   const plannedSequence = depth(allowedSequence) > depth(most) ? most : allowedSequence
   const factor = workable.length === 0 ? 1 : Math.min(...workable.map((p) => p.permit.factor))
@@ -106,7 +110,11 @@ export const assessCar = (input: PaintInput): PaintAssessment => {
   return {
     panels,
     allowedSequence,
-    everywhereSequence: sharedBy(workable, 1),
+    byDecisionSequence: sharedBy(
+      workable.map((p) => p.deepestByDecision),
+      settings.mostPanels,
+    ),
+    everywhereSequence: sharedBy(plain, 1),
     plannedSequence,
     exceptions: workable
       .filter((p) => depth(p.deepest) < depth(plannedSequence))

@@ -8,6 +8,7 @@ export type GuardInput = {
   readonly colour: boolean
   readonly year: number | null
   readonly unknownHistory: boolean
+  readonly total: number | null
   readonly thinnest: number | null
   readonly reference: number | null
   readonly fullyCleared: boolean
@@ -38,7 +39,7 @@ const surfaceRules = (g: GuardInput, s: PaintSettings): readonly Rule[] => {
   if (facts.peel) rules.push(stopAt('none', why('paint.why.peel')))
   if (facts.haze) rules.push(stopAt('none', why('paint.why.haze')))
   if (finish === 'matte') rules.push(stopAt('none', why('paint.why.matte')))
-  if (facts.underFilm) rules.push(stopAt('none', why('paint.why.under-film')))
+  if (facts.underFilm) rules.push({ reach: 'none', why: why('paint.why.under-film') })
   const days = facts.refinishAge
   if (facts.refinish !== 'original' && days !== undefined && days < s.freshResprayDays)
     rules.push(stopAt('none', why('paint.why.fresh-respray', { days, limit: s.freshResprayDays })))
@@ -50,6 +51,15 @@ const surfaceRules = (g: GuardInput, s: PaintSettings): readonly Rule[] => {
   if (facts.blendEdge)
     rules.push({ reach: 'cut', why: why('paint.why.blend-edge', { mm: s.blendZoneMm }) })
   return rules
+}
+
+/** Filler under the paint: its surface is left as it is, no flatness is promised. */
+const fillerRules = (g: GuardInput, s: PaintSettings): readonly Rule[] => {
+  const total = g.total
+  if (total === null || total <= s.fillerLikely) return []
+  return total > s.fillerSure
+    ? [stopAt('glaze', why('paint.why.filler-sure', { total, limit: s.fillerSure }))]
+    : [{ reach: 'light', why: why('paint.why.filler-likely', { total, limit: s.fillerLikely }) }]
 }
 
 /** The trade's bands on the thinnest spot. */
@@ -106,7 +116,12 @@ const differenceRules = (g: GuardInput, s: PaintSettings): readonly Rule[] => {
  * Bands are half open: a reading on a limit belongs to the band above it.
  */
 export const guardPanel = (g: GuardInput, s: PaintSettings): Guarded => {
-  const rules = [...surfaceRules(g, s), ...totalRules(g, s), ...differenceRules(g, s)]
+  const rules = [
+    ...surfaceRules(g, s),
+    ...fillerRules(g, s),
+    ...totalRules(g, s),
+    ...differenceRules(g, s),
+  ]
   return {
     reach: rules.reduce<Reach>((r, rule) => lowerReach(r, rule.reach), 'cut'),
     cap: Math.min(Number.POSITIVE_INFINITY, ...rules.map((r) => r.cap ?? Number.POSITIVE_INFINITY)),

@@ -1,6 +1,6 @@
 /** Public face of the paint model: how much is there, how much may come off, and what that buys. */
 export { assessCar, type PaintAssessment, type PaintInput } from './assess-car'
-export { type PanelAssessment, panelSets } from './assess-panel'
+export type { PanelAssessment } from './assess-panel'
 export { type LimitKey, limits, type PaintSettings } from './constants'
 export { type Defect, type Expectation, expectationOf, shareRemoved } from './expectation'
 export { zoneAllowsMachine } from './guards'

@@ -18,9 +18,20 @@ export const referenceModel = (lightWeight: number, s: PaintSettings): Reference
   cleared: { mean: s.referenceClearMean, sd: s.referenceClearSd },
 })
 
+export type TopcoatMixture = readonly (Mixture[number] & {
+  readonly system: PaintPrior['system']
+})[]
+
+/** The part of the topcoat above the floor of its own system: clear, or the colour coat itself. */
+export const aboveFloor = (topcoat: TopcoatMixture, s: PaintSettings): Mixture =>
+  topcoat.map((c) => ({
+    ...c,
+    mean: c.mean - (c.system === 'clear' ? s.floorClear : s.floorColour),
+  }))
+
 /** Topcoat C given the readings, and how well the readings sit with the prior (best component's p). */
 export type Posterior = {
-  readonly topcoat: Mixture
+  readonly topcoat: TopcoatMixture
   readonly p: number
   /** Weight of "the reference is fully cleared"; 0 without a reference. */
   readonly clearedWeight: number
@@ -34,7 +45,7 @@ type Case = {
   readonly sd: number
   readonly p: number
   readonly cleared: boolean
-  readonly colour: boolean
+  readonly system: PaintPrior['system']
 }
 
 const square = (x: number): number => x * x
@@ -51,7 +62,7 @@ const onTotal = (prior: PaintPrior, total: Measured): Case => {
     sd: C.sd * Math.sqrt(1 - gain),
     p: chiSquareTail((d * d) / variance, 1),
     cleared: false,
-    colour: prior.system !== 'clear',
+    system: prior.system,
   }
 }
 
@@ -79,7 +90,7 @@ const onBoth = (
     sd: Math.sqrt(c - (c * c * b) / det),
     p: chiSquareTail(distance, 2),
     cleared,
-    colour: prior.system !== 'clear',
+    system: prior.system,
   }
 }
 
@@ -102,7 +113,7 @@ export const posteriorTopcoat = (
           sd: p.topcoat.sd,
           p: 1,
           cleared: false,
-          colour: p.system !== 'clear',
+          system: p.system,
         }))
       : reference === null
         ? priors.map((p) => onTotal(p, total))
@@ -116,9 +127,14 @@ export const posteriorTopcoat = (
   const weightWhere = (pick: (c: Case) => boolean): number =>
     cases.reduce((s, c, i) => (pick(c) ? s + raw[i]! / sum : s), 0)
   return {
-    topcoat: cases.map((c, i) => ({ weight: raw[i]! / sum, mean: c.mean, sd: c.sd })),
+    topcoat: cases.map((c, i) => ({
+      weight: raw[i]! / sum,
+      mean: c.mean,
+      sd: c.sd,
+      system: c.system,
+    })),
     p: Math.max(...cases.map((c) => c.p)),
     clearedWeight: weightWhere((c) => c.cleared),
-    colourWeight: weightWhere((c) => c.colour),
+    colourWeight: weightWhere((c) => c.system !== 'clear'),
   }
 }

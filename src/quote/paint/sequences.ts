@@ -71,9 +71,15 @@ export const sequences: readonly PaintSequence[] = [
 
 export const sequenceById = (id: SequenceId): PaintSequence => sequences.find((s) => s.id === id)!
 
-/** How much more soft or single-stage paint gives than a factory clear. */
-export const removalFactor = (soft: boolean, colour: boolean, s: PaintSettings): number =>
-  soft && colour ? s.softSingleStageFactor : colour ? s.singleStageFactor : soft ? s.softFactor : 1
+/**
+ * How much more soft or single-stage paint gives than a factory clear. `colourWeight` is the chance of a colour
+ * coat on top, so an unknown system lies between.
+ */
+export const removalFactor = (soft: boolean, colourWeight: number, s: PaintSettings): number => {
+  const onClear = soft ? s.softFactor : 1
+  const onColour = soft ? s.softSingleStageFactor : s.singleStageFactor
+  return onClear + (onColour - onClear) * colourWeight
+}
 
 /** Removal of a list of independent steps in µm, every one scaled by the paint's factor. */
 export const removalOf = (steps: readonly PaintStepId[], factor = 1): Spread => {

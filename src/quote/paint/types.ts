@@ -102,6 +102,8 @@ export const whyCodes = [
   'paint.why.contradicts-prior',
   'paint.why.reference-contradicts',
   'paint.why.thick',
+  'paint.why.filler-likely',
+  'paint.why.filler-sure',
   'paint.why.outlier',
   'paint.why.resprayed',
   'paint.why.fresh-respray',
