@@ -82,20 +82,41 @@ export const sameDayStart = (model: JobModel, from: number, span: number): numbe
   }
 }
 
+/** For each task the working minutes people spend on it and on everything that must come before. */
+const workUpTo = (model: JobModel): number[] => {
+  const own = model.alone.map((span, i) => (model.tasks[i]!.outside === true ? 0 : span))
+  const earlier = own.map(() => new Set<number>())
+  return model.network.order.reduce(
+    (sums, task) => {
+      const set = earlier[task]!
+      for (const arc of model.network.before[task]!) {
+        set.add(arc.task)
+        for (const other of earlier[arc.task]!) set.add(other)
+      }
+      sums[task] = own[task]!
+      for (const other of set) sums[task]! += own[other]!
+      return sums
+    },
+    [...own],
+  )
+}
+
 /**
- * Working minute no plan can be ready before: precedence, lags and nights with people without
- * number, and all the work shared out evenly among `people`.
+ * Working minute no plan can be ready before: precedence, lags and nights, each task only after all
+ * earlier work shared out among `people`, and machine work by its daily limit.
  */
 export const readyBound = (model: JobModel, people: number): number => {
   const spans = people > 1 ? model.together : model.alone
   const ends = spans.map(() => 0)
+  const upTo = workUpTo(model)
   let bound = 0
   let work = 0
   let machine = 0
   for (const task of model.network.order) {
     const { pausable, outside, machine: byMachine } = model.tasks[task]!
     const span = spans[task]!
-    const from = releaseOf(model, task, ends)
+    const shared = Math.ceil(upTo[task]! / people) - span
+    const from = Math.max(releaseOf(model, task, ends), outside === true ? 0 : shared)
     const start = pausable || span === 0 ? from : sameDayStart(model, from, span)
     ends[task] = start + span
     bound = Math.max(bound, ends[task])

@@ -35,12 +35,24 @@ const freeUntil = (board: Board, person: number, at: number): number => {
   return from[0] ?? Number.POSITIVE_INFINITY
 }
 
+/** Books [start, end); stretches that touch become one, so that searches step over them at once. */
 const occupy = (board: Board, person: number, start: number, end: number) => {
   const from = board.from[person]!
+  const to = board.to[person]!
   let k = from.length
   while (k > 0 && from[k - 1]! > start) k--
-  from.splice(k, 0, start)
-  board.to[person]!.splice(k, 0, end)
+  const joinsBefore = k > 0 && to[k - 1] === start
+  const joinsAfter = k < from.length && from[k] === end
+  if (joinsBefore && joinsAfter) {
+    to[k - 1] = to[k]!
+    from.splice(k, 1)
+    to.splice(k, 1)
+  } else if (joinsBefore) to[k - 1] = end
+  else if (joinsAfter) from[k] = start
+  else {
+    from.splice(k, 0, start)
+    to.splice(k, 0, end)
+  }
 }
 
 /** The next moment after `at` when somebody becomes free, or the day ends. */
@@ -52,9 +64,11 @@ const nextChange = (board: Board, at: number, dayEnd: number): number => {
   return next
 }
 
+const NOBODY: readonly number[] = []
+
 type Attempt = { readonly start: number; readonly end: number; readonly parts: Part[] }
 
-/** People who can work from `at` for the longest stretch of the day; empty when too few can. */
+/** People who can work from `at` for the longest stretch of the day; nothing when too few can. */
 const pickPeople = (
   model: JobModel,
   board: Board,
@@ -62,27 +76,34 @@ const pickPeople = (
   crew: number,
   at: number,
   most: number,
+  day: number,
   held: readonly number[],
 ): Part | undefined => {
-  const day = dayOf(model.axis, at)
   const limit = model.axis.studio.machineMinutesPerPersonDay
   const byMachine = model.tasks[task]!.machine
   const there = Math.min(board.from.length, model.peopleOn(day))
-  const chosen: { person: number; length: number; held: boolean }[] = []
-  for (let person = 0; person < there; person++) {
-    const left = byMachine ? limit - (board.machine[person]![day] ?? 0) : most
-    const length = Math.min(most, left)
-    if (length < Math.min(most, SHORTEST_PART)) continue
-    if (freeUntil(board, person, at) < at + length) continue
-    chosen.push({ person, length, held: held.includes(person) })
+  const least = Math.min(most, SHORTEST_PART)
+  const people: number[] = []
+  let length = most
+  for (let seat = 0; seat < crew; seat++) {
+    let chosen = -1
+    let chosenLength = 0
+    for (let person = 0; person < there; person++) {
+      if (people.includes(person)) continue
+      const left = byMachine ? limit - (board.machine[person]![day] ?? 0) : most
+      const own = Math.min(left, most)
+      if (own < least || own < chosenLength) continue
+      if (own === chosenLength && (held.includes(chosen) || !held.includes(person))) continue
+      if (freeUntil(board, person, at) < at + own) continue
+      chosen = person
+      chosenLength = own
+    }
+    if (chosen < 0) return undefined
+    people.push(chosen)
+    if (chosenLength < length) length = chosenLength
   }
-  if (chosen.length < crew) return undefined
-  chosen.sort(
-    (a, b) => b.length - a.length || Number(b.held) - Number(a.held) || a.person - b.person,
-  )
-  const crewed = chosen.slice(0, crew)
-  const people = crewed.map((pick) => pick.person).sort((a, b) => a - b)
-  return { from: at, to: at + crewed[crew - 1]!.length, people }
+  if (crew > 1) people.sort((a, b) => a - b)
+  return { from: at, to: at + length, people }
 }
 
 /** Earliest placing of one task with a crew from `release` on; nothing is booked yet. */
@@ -116,8 +137,8 @@ const attempt = (
     const part = wrongTime
       ? undefined
       : outside === true
-        ? { from: at, to: at + most, people: [] }
-        : pickPeople(model, board, task, crew, at, most, parts.at(-1)?.people ?? [])
+        ? { from: at, to: at + most, people: NOBODY }
+        : pickPeople(model, board, task, crew, at, most, day, parts.at(-1)?.people ?? NOBODY)
     if (part && (pausable || long || part.to - part.from === left)) {
       parts.push(part)
       left -= part.to - part.from

@@ -1,11 +1,10 @@
 import { parseDay } from '../../kernel/calendar'
 import { err, ok, type Result } from '../../kernel/result'
-import { dayPlan, type JobPlan } from './day-plan'
-import { type JobModel, makeModel, readyBound } from './model'
+import { dayPlan } from './day-plan'
+import type { JobPlan } from './job-plan'
+import { type JobModel, makeModel } from './model'
 import { linkTasks, type NetworkError } from './network'
-import { type CrewRule, type Placed, placeTasks } from './place'
-import { listOrder } from './schedule'
-import { smallRandom } from './small-random'
+import { type Course, type Searched, searchCourse } from './search-course'
 import { PEOPLE_PER_CAR, STARTS, type Studio, type Task } from './task'
 import { growAxis, makeAxis, NoWorkingTime, workAfter } from './working-axis'
 
@@ -25,46 +24,6 @@ export type PlanLimits = {
   readonly peopleOn?: (dayNo: number) => number
   /** Randomised starts; STARTS when left out. */
   readonly starts?: number
-}
-
-/** A chosen way through the job: which task first, and who does how many of them. */
-export type Course = { readonly order: readonly number[]; readonly crews: readonly number[] }
-export type Searched = {
-  readonly placed: readonly Placed[]
-  readonly finish: number
-  readonly course: Course
-  readonly bound: number
-}
-
-const SEED = 0x1f123bb5
-const RULES: readonly CrewRule[] = ['idle', 'most', 'one']
-
-const crewMinutes = (placed: readonly Placed[]): number =>
-  placed.reduce((sum, task) => sum + (task.end - task.start) * task.crew, 0)
-
-/**
- * Best placing found for at most `people`. Each smaller number of people is tried as well and the
- * better one kept, so one more person can never make the car ready later.
- */
-export const searchCourse = (model: JobModel, people: number, starts: number): Searched => {
-  let best: Searched | undefined
-  const bound = readyBound(model, people)
-  const base = model.tail.map((tail) => -tail)
-  for (let crew = 1; crew <= people; crew++) {
-    const random = smallRandom(SEED)
-    for (let k = 0; k < starts && !(best && best.finish <= bound); k++) {
-      const key = k < RULES.length ? base : base.map((value) => value * (0.6 + 0.8 * random()))
-      const order = listOrder(key, model.network)
-      const rule = crew === 1 ? 'one' : RULES[k % RULES.length]!
-      if (crew === 1 && k > 0 && k < RULES.length) continue
-      const { placed, finish } = placeTasks(model, order, crew, rule)
-      const shorter = !best || finish < best.finish
-      if (!shorter && !(finish === best!.finish && crewMinutes(placed) < crewMinutes(best!.placed)))
-        continue
-      best = { placed, finish, course: { order, crews: placed.map((task) => task.crew) }, bound }
-    }
-  }
-  return best!
 }
 
 const lacking = (tasks: readonly Task[], studio: Studio): PlanError | undefined => {
@@ -102,6 +61,29 @@ export const modelJob = (
   )
 }
 
+export type SolvedJob = { readonly model: JobModel; readonly found: Searched }
+
+/** The best placing of a job, before it is turned into days; a known course is tried first. */
+export const solveJob = (
+  tasks: readonly Task[],
+  studio: Studio,
+  startLocal: string,
+  startMinute = 0,
+  limits: PlanLimits = {},
+  known?: Course,
+): Result<SolvedJob, PlanError> => {
+  try {
+    const model = modelJob(tasks, studio, startLocal, startMinute, limits)
+    if (!model.ok) return model
+    const people = Math.min(studio.people, PEOPLE_PER_CAR)
+    const found = searchCourse(model.value, people, limits.starts ?? STARTS, known)
+    return ok({ model: model.value, found })
+  } catch (problem) {
+    if (problem instanceof NoWorkingTime) return err('no-working-time')
+    throw problem
+  }
+}
+
 /**
  * Plan of one car in real working hours. `startLocal` 'YYYY-MM-DD', `startMinute` minute of that
  * local day. One car takes one bay and at most one lift, whatever number of its tasks need them.
@@ -114,14 +96,6 @@ export const planJob = (
   startMinute = 0,
   limits: PlanLimits = {},
 ): Result<JobPlan, PlanError> => {
-  try {
-    const model = modelJob(tasks, studio, startLocal, startMinute, limits)
-    if (!model.ok) return model
-    const people = Math.min(studio.people, PEOPLE_PER_CAR)
-    const found = searchCourse(model.value, people, limits.starts ?? STARTS)
-    return ok(dayPlan(model.value, found.placed))
-  } catch (problem) {
-    if (problem instanceof NoWorkingTime) return err('no-working-time')
-    throw problem
-  }
+  const solved = solveJob(tasks, studio, startLocal, startMinute, limits)
+  return solved.ok ? ok(dayPlan(solved.value.model, solved.value.found.placed)) : solved
 }

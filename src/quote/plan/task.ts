@@ -53,7 +53,7 @@ export const PEOPLE_PER_CAR = 4
 /** A part shorter than this is not begun before a night or a machine limit (own estimate). */
 export const SHORTEST_PART = 15
 /** Randomised starts of the estimate; also used for the j30 comparison. */
-export const STARTS = 12
+export const STARTS = 24
 /** 5.5 h machine work per person and day (5-6 h: own estimate). */
 export const MACHINE_MINUTES = 330
 /** Half an hour of setting up a day (common practice, no source). */

@@ -26,6 +26,8 @@ export type WorkingAxis = {
 
 /** A plan ends in error rather than run on when no working day comes within this many days. */
 const LONGEST_GAP = 400
+/** Nor does it run on when the job itself takes more working days than this. */
+const MOST_DAYS = 1000
 
 /** Pieces [from, to) of one local day after the set-up and up to the day's cap, as UTC minutes. */
 const dayPieces = (studio: Studio, dayNo: number, firstMinute: number) => {
@@ -70,6 +72,7 @@ export const makeAxis = (studio: Studio, dayNo: number, firstMinute: number): Wo
 
 /** Adds the next working day. False when none comes (no hours in the week, or all days off). */
 export const growAxis = (axis: WorkingAxis): boolean => {
+  if (axis.dayNo.length >= MOST_DAYS) return false
   for (let tried = 0; tried < LONGEST_GAP; tried++) {
     const dayNo = axis.nextDay++
     const firstMinute = axis.dayNo.length === 0 && tried === 0 ? axis.firstMinute : 0
@@ -111,7 +114,8 @@ export const dayOf = (axis: WorkingAxis, work: number): number => {
   return low
 }
 
-const pieceOf = (axis: WorkingAxis, work: number): number => {
+/** Index of the piece in which a working minute lies. */
+export const pieceOf = (axis: WorkingAxis, work: number): number => {
   reach(axis, work)
   let low = 0
   let high = axis.work.length - 1
