@@ -76,10 +76,17 @@ const parentsOf = (s: Script, samples: readonly Answers[]): ReadonlySet<string> 
   for (const answers of samples)
     for (const q of s.questions) {
       const inner = reader(answers)
+      const note = (id: string) => parents.add(id)
       q.asked({
-        ...inner,
-        value: (x) => (parents.add(x.id), inner.value(x)),
-        unsettled: (x) => (parents.add(x.id), inner.unsettled(x)),
+        asks: inner.asks,
+        value: (x) => {
+          note(x.id)
+          return inner.value(x)
+        },
+        unsettled: (x) => {
+          note(x.id)
+          return inner.unsettled(x)
+        },
       })
     }
   return parents

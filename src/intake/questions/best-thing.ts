@@ -1,6 +1,7 @@
-import { spare } from '../conditions'
+import { history } from '../conditions'
 import { type Question, question } from '../question'
 import { byGiven } from '../reply'
+import { services } from './services'
 
 export const bestThing: Question<string> = question({
   id: 'best-thing',
@@ -8,6 +9,6 @@ export const bestThing: Question<string> = question({
   stage: 'narrow',
   kind: 'text',
   optional: true,
-  asked: (r) => spare(r),
+  asked: (r) => history(r) || r.value(services)?.length === 1,
   reply: (r) => byGiven(r, bestThing),
 })

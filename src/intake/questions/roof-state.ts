@@ -1,4 +1,4 @@
-import { spare } from '../conditions'
+import { history, service, wantsPaint } from '../conditions'
 import { type Question, question } from '../question'
 import { byWeight } from '../reply'
 import { body } from './body'
@@ -23,6 +23,6 @@ export const roofState: Question<readonly RoofState[]> = question({
   likelySource: 'own estimate',
   asked: (r) =>
     (r.value(roofKind) === 'cloth' || r.value(roofKind) === 'vinyl') &&
-    (spare(r) || r.value(body) === 'convertible'),
+    (history(r) || (service(r, 'roof') && (!wantsPaint(r) || r.value(body) === 'convertible'))),
   reply: (r) => byWeight(r, roofState, ['folded-wet', 'plastic-cloudy', 'seams', 'dirty-green']),
 })
