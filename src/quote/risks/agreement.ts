@@ -1,14 +1,16 @@
+import { vehicleKind } from '../../intake/facts/vehicle-kind'
 import { authority } from '../../intake/questions/authority'
 import { body } from '../../intake/questions/body'
+import { budget } from '../../intake/questions/budget'
+import { cabinState } from '../../intake/questions/cabin-state'
 import { claim } from '../../intake/questions/claim'
 import { dangers } from '../../intake/questions/dangers'
 import { deadline } from '../../intake/questions/deadline'
 import { defects } from '../../intake/questions/defects'
-import { driveConsent } from '../../intake/questions/drive-consent'
 import { leather } from '../../intake/questions/leather'
 import { oneOwner } from '../../intake/questions/one-owner'
 import { paintHistory } from '../../intake/questions/paint-history'
-import { payer } from '../../intake/questions/payer'
+import { patina } from '../../intake/questions/patina'
 import { polishedBefore } from '../../intake/questions/polished-before'
 import { services } from '../../intake/questions/services'
 import { size } from '../../intake/questions/size'
@@ -22,15 +24,13 @@ import { atLeast, fires, has, is, polishing } from './read'
 
 const PRACTICE = 'common practice, no source'
 
-/** Bodies whose work is offered by the hour after a look, never for a fixed price. */
-export const BY_THE_HOUR = ['motorcycle', 'boat', 'motorhome'] as const
-
 const sailing = (r: Reader): boolean => is(r, body, 'boat', 'motorhome')
 
 /** Work with a wait that no extra hand can shorten: drying, curing, a painter's or leak finder's answer. */
 export const mustWait = (r: Reader): boolean =>
   has(r, dangers, 'wet', 'fresh-paint', 'soft-roof') ||
   has(r, services, 'protect') ||
+  is(r, cabinState, 'family', 'neglected') ||
   has(r, defects, 'chips')
 
 /** What must be agreed: dates, prices, owners, trades outside. */
@@ -41,6 +41,17 @@ export const agreementRisks: readonly RiskRule[] = [
     weight: 81,
     decision: true,
     when: (r) => fires(r.value(deadline) !== undefined && mustWait(r)),
+    source: PRACTICE,
+  },
+  {
+    id: 'budget',
+    severity: 'decide',
+    weight: 46,
+    decision: true,
+    when: (r) =>
+      fires(
+        r.value(budget) !== undefined && (is(r, wish, 'show') || is(r, cabinState, 'neglected')),
+      ),
     source: PRACTICE,
   },
   {
@@ -55,7 +66,7 @@ export const agreementRisks: readonly RiskRule[] = [
     severity: 'decide',
     weight: 73,
     decision: true,
-    when: (r) => fires(is(r, body, ...BY_THE_HOUR)),
+    when: (r) => fires(vehicleKind(r) !== 'car'),
     source: PRACTICE,
   },
   {
@@ -75,12 +86,11 @@ export const agreementRisks: readonly RiskRule[] = [
   },
   {
     id: 'outside-trade',
-    severity: 'decide',
-    weight: 47,
-    decision: true,
+    severity: 'know',
+    weight: 22,
     when: (r) =>
       fires(
-        is(r, wheels, 'cracked', 'powder') ||
+        is(r, wheels, 'cracked') ||
           has(r, leather, 'cracked') ||
           has(r, defects, 'rust', 'burn-through'),
       ),
@@ -90,6 +100,7 @@ export const agreementRisks: readonly RiskRule[] = [
     id: 'hearsay',
     severity: 'know',
     weight: 42,
+    least: 0.5,
     when: (r, c) =>
       fires(
         is(r, oneOwner, 'few', 'many') &&
@@ -99,11 +110,27 @@ export const agreementRisks: readonly RiskRule[] = [
     source: PRACTICE,
   },
   {
-    id: 'old-parts',
+    id: 'fragile-parts',
     severity: 'decide',
     weight: 48,
     decision: true,
-    when: (r, c) => fires(has(r, trim, 'brittle-clips') || atLeast(r, c, 30)),
+    when: (r, c) =>
+      fires(
+        has(r, trim, 'sticky', 'wood', 'brittle-clips') ||
+          (has(r, services, 'paint', 'wheels-off') && atLeast(r, c, 30)),
+      ),
+    source: PRACTICE,
+  },
+  {
+    id: 'keep',
+    severity: 'decide',
+    weight: 43,
+    decision: true,
+    when: (r, c) =>
+      fires(
+        (r.value(patina)?.length ?? 0) > 0 ||
+          (has(r, services, 'paint') && is(r, paintHistory, 'original') && atLeast(r, c, 25)),
+      ),
     source: PRACTICE,
   },
   {
@@ -124,34 +151,11 @@ export const agreementRisks: readonly RiskRule[] = [
     source: PRACTICE,
   },
   {
-    id: 'lease',
-    severity: 'decide',
-    weight: 66,
-    decision: true,
-    when: (r) => fires(is(r, authority, 'lease-finance')),
-    source: PRACTICE,
-  },
-  {
-    id: 'not-yours',
+    id: 'whose-car',
     severity: 'decide',
     weight: 67,
     decision: true,
-    when: (r) => fires(is(r, authority, 'not-mine', 'family-or-company')),
-    source: PRACTICE,
-  },
-  {
-    id: 'payer',
-    severity: 'decide',
-    weight: 64,
-    decision: true,
-    when: (r) => fires(is(r, payer, 'insurer', 'other')),
-    source: PRACTICE,
-  },
-  {
-    id: 'no-drive',
-    severity: 'know',
-    weight: 25,
-    when: (r) => fires(r.value(driveConsent) === false),
+    when: (r) => fires(is(r, authority, 'lease-finance', 'not-mine')),
     source: PRACTICE,
   },
 ]

@@ -4,8 +4,6 @@ import { cabinState } from '../../intake/questions/cabin-state'
 import { dangers } from '../../intake/questions/dangers'
 import { headliner } from '../../intake/questions/headliner'
 import { leather } from '../../intake/questions/leather'
-import { patina } from '../../intake/questions/patina'
-import { trim } from '../../intake/questions/trim'
 import type { RiskRule } from '../rules'
 import { fires, has, is } from './read'
 
@@ -14,10 +12,10 @@ const PRACTICE = 'common practice, no source'
 /** The cabin: what stays, what may break, what a nose decides. */
 export const cabinRisks: readonly RiskRule[] = [
   {
-    id: 'smell',
+    id: 'fade-only',
     severity: 'know',
     weight: 61,
-    when: (r) => fires(has(r, cabinMarks, 'smoke', 'milk')),
+    when: (r) => fires(has(r, cabinMarks, 'smoke', 'milk', 'stains')),
     caution: 'ozone',
     source: PRACTICE,
   },
@@ -44,13 +42,6 @@ export const cabinRisks: readonly RiskRule[] = [
     source: PRACTICE,
   },
   {
-    id: 'stains',
-    severity: 'know',
-    weight: 33,
-    when: (r) => fires(has(r, cabinMarks, 'stains')),
-    source: PRACTICE,
-  },
-  {
     id: 'neglected-cabin',
     severity: 'decide',
     weight: 57,
@@ -74,26 +65,11 @@ export const cabinRisks: readonly RiskRule[] = [
     source: PRACTICE,
   },
   {
-    id: 'sticky-trim',
-    severity: 'know',
-    weight: 32,
-    when: (r) => fires(has(r, trim, 'sticky', 'wood')),
-    source: PRACTICE,
-  },
-  {
-    id: 'child-seats',
+    id: 'belongings',
     severity: 'know',
     weight: 47,
-    when: (r) => fires(has(r, belongings, 'child-seats')),
+    when: (r) => fires(has(r, belongings, 'child-seats', 'alarm-trouble')),
     caution: 'restraints',
-    source: PRACTICE,
-  },
-  {
-    id: 'keep-smell',
-    severity: 'decide',
-    weight: 30,
-    decision: true,
-    when: (r) => fires(has(r, patina, 'smell', 'signatures', 'patina', 'marks')),
     source: PRACTICE,
   },
 ]

@@ -1,17 +1,13 @@
+import { filmByHour } from '../../intake/facts/film'
 import { dangers } from '../../intake/questions/dangers'
 import { filmAge } from '../../intake/questions/film-age'
-import { filmKind } from '../../intake/questions/film-kind'
 import { filmOver } from '../../intake/questions/film-over'
-import { filmStartedWith } from '../../intake/questions/film-started-with'
 import { filmState } from '../../intake/questions/film-state'
 import { filmWhere } from '../../intake/questions/film-where'
 import { services } from '../../intake/questions/services'
 import { tint } from '../../intake/questions/tint'
 import type { RiskRule } from '../rules'
 import { fires, has, is } from './read'
-
-/** From this age on, film is taken off by time and not for a fixed price (common practice, no source). */
-export const OLD_FILM_YEARS = 7
 
 /** From this age on, paint under film and paint beside it may have aged differently (own estimate). */
 export const EDGE_YEARS = 3
@@ -23,13 +19,7 @@ export const filmRisks: readonly RiskRule[] = [
     severity: 'decide',
     weight: 90,
     decision: true,
-    when: (r) => {
-      if (!has(r, dangers, 'film')) return null
-      const years = r.value(filmAge)
-      return fires(
-        (years !== undefined && years >= OLD_FILM_YEARS) || has(r, filmState, 'cracked', 'dull'),
-      )
-    },
+    when: (r) => fires(has(r, dangers, 'film') && (filmByHour(r) || has(r, filmState, 'dull'))),
     caution: 'film-heat',
     source: 'common practice, no source',
   },
@@ -38,7 +28,7 @@ export const filmRisks: readonly RiskRule[] = [
     severity: 'decide',
     weight: 92,
     decision: true,
-    when: (r) => fires(is(r, filmOver, 'repaint', 'bumper')),
+    when: (r) => fires(is(r, filmOver, 'repaint', 'bumper') || has(r, filmWhere, 'whole-car')),
     source: 'common practice, no source',
   },
   {
@@ -46,13 +36,11 @@ export const filmRisks: readonly RiskRule[] = [
     severity: 'know',
     weight: 58,
     when: (r) => {
-      if (!has(r, dangers, 'film')) return null
+      if (!has(r, dangers, 'film')) return fires(has(r, services, 'stickers'))
       const years = r.value(filmAge)
-      return fires(
-        has(r, filmKind, 'clear-film', 'lettering', 'stickers') &&
-          (years === undefined || years >= EDGE_YEARS),
-      )
+      return fires(years === undefined || years >= EDGE_YEARS)
     },
+    caution: 'adhesive-solvent',
     source: 'common practice, no source',
   },
   {
@@ -60,38 +48,16 @@ export const filmRisks: readonly RiskRule[] = [
     severity: 'decide',
     weight: 82,
     decision: true,
-    when: (r) => fires(has(r, filmState, 'started') && !has(r, filmStartedWith, 'blade')),
-    source: 'common practice, no source',
-  },
-  {
-    id: 'film-cuts',
-    severity: 'decide',
-    weight: 83,
-    decision: true,
-    when: (r) => fires(has(r, filmStartedWith, 'blade')),
-    source: 'common practice, no source',
-  },
-  {
-    id: 'under-wrap',
-    severity: 'decide',
-    weight: 62,
-    decision: true,
-    when: (r) => fires(has(r, filmKind, 'wrap') || has(r, filmWhere, 'whole-car')),
+    when: (r) => fires(has(r, filmState, 'started')),
     source: 'common practice, no source',
   },
   {
     id: 'glass-lines',
     severity: 'know',
     weight: 42,
-    when: (r) => fires(has(r, tint, 'film-on-glass', 'heated-glass') || has(r, filmWhere, 'glass')),
-    source: 'common practice, no source',
-  },
-  {
-    id: 'stickers-off',
-    severity: 'know',
-    weight: 36,
-    when: (r) => fires(has(r, services, 'stickers') && !has(r, dangers, 'film')),
-    caution: 'adhesive-solvent',
+    least: 0.5,
+    when: (r) =>
+      fires(has(r, tint, 'film-on-glass', 'film-on-screen') || has(r, filmWhere, 'glass')),
     source: 'common practice, no source',
   },
 ]

@@ -1,8 +1,10 @@
+import { finishSystem } from '../../intake/facts/finish-system'
+import { freshPaint } from '../../intake/facts/fresh-paint'
+import { peels } from '../../intake/facts/peeling'
 import { clothTest } from '../../intake/questions/cloth-test'
 import { colour } from '../../intake/questions/colour'
 import { dangers } from '../../intake/questions/dangers'
 import { defects } from '../../intake/questions/defects'
-import { freshPaintWeeks } from '../../intake/questions/fresh-paint-weeks'
 import { paintHistory } from '../../intake/questions/paint-history'
 import { panelMaterial } from '../../intake/questions/panel-material'
 import { services } from '../../intake/questions/services'
@@ -10,29 +12,10 @@ import { year } from '../../intake/questions/year'
 import type { Reader } from '../../intake/reader'
 import { type Context, owns } from '../context'
 import type { RiskRule } from '../rules'
-import { atLeast, fires, has, is, polishing } from './read'
-
-/** 90 days in weeks, rounded up to the next whole week: the long end of paint makers' waiting times. */
-export const FRESH_WEEKS = 13
-
-/** Last model year in which a factory finish may still be lacquer (own estimate). */
-export const LACQUER_UNTIL = 1962
+import { fires, has, is, polishing } from './read'
 
 /** Model years before this may carry lead or chromate pigments (own estimate, after the bulletins). */
 export const OLD_PIGMENT_BEFORE = 1980
-
-/** A lacquer car as far as its year and history tell. */
-export const lacquer = (r: Reader): boolean => {
-  const y = r.value(year)
-  return y !== undefined && y <= LACQUER_UNTIL && is(r, paintHistory, 'original')
-}
-
-/** A freshly painted car that may not be sealed yet; an unknown age counts as fresh. */
-export const stillFresh = (r: Reader): boolean => {
-  if (!has(r, dangers, 'fresh-paint')) return false
-  const weeks = r.value(freshPaintWeeks)
-  return weeks === undefined || weeks < FRESH_WEEKS
-}
 
 const thin = (r: Reader, c: Context): boolean => {
   if (c.measured)
@@ -54,21 +37,21 @@ export const paintRisks: readonly RiskRule[] = [
     id: 'fresh-paint',
     severity: 'stop',
     weight: 96,
-    when: (r) => fires(stillFresh(r)),
+    when: (r) => fires(freshPaint(r)),
     source: 'common practice, no source: 30-90 days by the data sheet of the paint',
   },
   {
     id: 'peel',
     severity: 'stop',
     weight: 94,
-    when: (r) => fires(has(r, dangers, 'peeling')),
+    when: (r) => fires(peels(r)),
     source: 'common practice, no source',
   },
   {
     id: 'lacquer',
     severity: 'stop',
     weight: 86,
-    when: (r) => fires(lacquer(r)),
+    when: (r) => fires(finishSystem(r) === 'lacquer'),
     caution: 'old-lacquer',
     source: 'own estimate',
   },
@@ -84,7 +67,7 @@ export const paintRisks: readonly RiskRule[] = [
     id: 'single-stage',
     severity: 'know',
     weight: 78,
-    when: (r) => fires(is(r, clothTest, 'colour')),
+    when: (r) => fires(finishSystem(r).startsWith('single-stage') && !is(r, clothTest, 'part')),
     source: 'common practice, no source',
   },
   {
@@ -110,7 +93,12 @@ export const paintRisks: readonly RiskRule[] = [
     id: 'repainted',
     severity: 'know',
     weight: 72,
-    when: (r) => fires(is(r, paintHistory, 'part', 'all') && !stillFresh(r)),
+    when: (r) =>
+      fires(
+        is(r, paintHistory, 'part', 'all') &&
+          has(r, services, 'paint', 'protect') &&
+          !freshPaint(r),
+      ),
     source: 'common practice, no source',
   },
   {
@@ -124,6 +112,7 @@ export const paintRisks: readonly RiskRule[] = [
     id: 'unreadable',
     severity: 'know',
     weight: 64,
+    least: 0.5,
     when: (r, c) => {
       const material = r.value(panelMaterial)
       if (material === 'plastic-composite') return {}
@@ -136,22 +125,6 @@ export const paintRisks: readonly RiskRule[] = [
     severity: 'know',
     weight: 56,
     when: (r) => fires(is(r, colour, 'black', 'dark') && polishing(r)),
-    source: 'common practice, no source',
-  },
-  {
-    id: 'faded-red',
-    severity: 'know',
-    weight: 44,
-    when: (r, c) => fires(is(r, colour, 'red-orange-yellow') && atLeast(r, c, 15)),
-    source: 'common practice, no source',
-  },
-  {
-    id: 'keep-original',
-    severity: 'decide',
-    weight: 50,
-    decision: true,
-    when: (r, c) =>
-      fires(has(r, services, 'paint') && atLeast(r, c, 25) && is(r, paintHistory, 'original')),
     source: 'common practice, no source',
   },
 ]

@@ -3,6 +3,7 @@ import type { Phrase } from '../../intake/question'
 import { worlds } from '../../intake/worlds'
 import type { Context } from '../context'
 import { type RiskRule, SEVERITIES, type Severity } from '../rules'
+import { COVERS } from './covers'
 
 /** A note that is raised: `because` are the questions read, `chance` the weight of the worlds in it. */
 export type Note = {
@@ -19,7 +20,7 @@ export const LEAST_STOP = 0.1
 
 /**
  * The notes of one set of answers: stop before decide before know, then by weight, then by id; each
- * id once. `params` are those of the likeliest state in which the note holds.
+ * id once, and none that another covers. `params` are those of the likeliest state in which the note holds.
  */
 export const pickNotes = (
   rules: readonly RiskRule[],
@@ -45,7 +46,9 @@ export const pickNotes = (
     const note = { id: rule.id, severity: rule.severity, because: states.because, params, chance }
     picked.set(rule.id, { note, weight: rule.weight })
   }
+  const covered = new Set([...picked.keys()].flatMap((id) => COVERS[id] ?? []))
   return [...picked.values()]
+    .filter(({ note }) => !covered.has(note.id))
     .sort(
       (a, b) =>
         SEVERITIES.indexOf(a.note.severity) - SEVERITIES.indexOf(b.note.severity) ||

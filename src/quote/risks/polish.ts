@@ -1,4 +1,7 @@
-import { body } from '../../intake/questions/body'
+import { finishSystem } from '../../intake/facts/finish-system'
+import { freshPaint } from '../../intake/facts/fresh-paint'
+import { vehicleKind } from '../../intake/facts/vehicle-kind'
+import { colour } from '../../intake/questions/colour'
 import { dangers } from '../../intake/questions/dangers'
 import { defects } from '../../intake/questions/defects'
 import { earlierProtection } from '../../intake/questions/earlier-protection'
@@ -10,7 +13,6 @@ import { use } from '../../intake/questions/use'
 import { whereCar } from '../../intake/questions/where-car'
 import { wish } from '../../intake/questions/wish'
 import type { RiskRule } from '../rules'
-import { lacquer, stillFresh } from './paint'
 import { atLeast, atMost, fires, has, is, polishing } from './read'
 
 const PRACTICE = 'common practice, no source'
@@ -22,14 +24,14 @@ export const polishRisks: readonly RiskRule[] = [
     severity: 'decide',
     weight: 70,
     decision: true,
-    when: (r) => fires(is(r, wish, 'show') && polishing(r) && !lacquer(r)),
+    when: (r) => fires(is(r, wish, 'show') && polishing(r) && finishSystem(r) !== 'lacquer'),
     source: PRACTICE,
   },
   {
     id: 'deep-marks',
     severity: 'know',
     weight: 66,
-    when: (r) => fires(has(r, defects, 'nail-scratch')),
+    when: (r) => fires(has(r, defects, 'nail-scratch', 'etching')),
     source: PRACTICE,
   },
   {
@@ -37,13 +39,6 @@ export const polishRisks: readonly RiskRule[] = [
     severity: 'know',
     weight: 52,
     when: (r) => fires(has(r, defects, 'haze', 'wash-marks') && polishing(r)),
-    source: PRACTICE,
-  },
-  {
-    id: 'etching',
-    severity: 'know',
-    weight: 48,
-    when: (r) => fires(has(r, defects, 'etching')),
     source: PRACTICE,
   },
   {
@@ -65,8 +60,11 @@ export const polishRisks: readonly RiskRule[] = [
     id: 'sun-worn',
     severity: 'know',
     weight: 38,
-    when: (r, c) =>
-      fires(is(r, use, 'daily-outdoors') && has(r, services, 'paint') && atLeast(r, c, 12)),
+    when: (r, c) => {
+      if (!has(r, services, 'paint')) return null
+      if (is(r, colour, 'red-orange-yellow') && atLeast(r, c, 15)) return {}
+      return fires(is(r, use, 'daily-outdoors') && atLeast(r, c, 12))
+    },
     source: PRACTICE,
   },
   {
@@ -81,6 +79,7 @@ export const polishRisks: readonly RiskRule[] = [
     id: 'polished-often',
     severity: 'know',
     weight: 71,
+    least: 0.5,
     when: (r) => fires(is(r, polishedBefore, 'several', 'often-or-dealer') && polishing(r)),
     source: PRACTICE,
   },
@@ -99,6 +98,7 @@ export const polishRisks: readonly RiskRule[] = [
     id: 'filler',
     severity: 'know',
     weight: 55,
+    least: 0.5,
     when: (r) => fires(has(r, earlierProtection, 'silicone', 'scratch-remover', 'unknown-bottle')),
     source: PRACTICE,
   },
@@ -113,6 +113,7 @@ export const polishRisks: readonly RiskRule[] = [
     id: 'soft-paint',
     severity: 'know',
     weight: 53,
+    least: 0.5,
     when: (r) => fires(is(r, hardSoft, 'marks-easily')),
     source: PRACTICE,
   },
@@ -134,6 +135,7 @@ export const polishRisks: readonly RiskRule[] = [
     id: 'marks-return',
     severity: 'know',
     weight: 39,
+    least: 0.5,
     when: (r) => fires(is(r, keptWashed, 'brush') && has(r, services, 'paint', 'protect')),
     source: PRACTICE,
   },
@@ -141,7 +143,7 @@ export const polishRisks: readonly RiskRule[] = [
     id: 'coating-rest',
     severity: 'know',
     weight: 41,
-    when: (r) => fires(has(r, services, 'protect') && !has(r, dangers, 'matte') && !stillFresh(r)),
+    when: (r) => fires(has(r, services, 'protect') && !has(r, dangers, 'matte') && !freshPaint(r)),
     source: PRACTICE,
   },
   {
@@ -150,10 +152,10 @@ export const polishRisks: readonly RiskRule[] = [
     weight: 37,
     when: (r, c) =>
       fires(
-        !has(r, services, 'paint') &&
+        !has(r, services, 'paint', 'protect') &&
+          is(r, use, 'daily-outdoors', 'work') &&
           atLeast(r, c, 8) &&
-          !is(r, body, 'boat', 'motorhome', 'motorcycle') &&
-          is(r, use, 'daily-outdoors', 'daily-garaged', 'work'),
+          vehicleKind(r) === 'car',
       ),
     source: PRACTICE,
   },
@@ -161,7 +163,7 @@ export const polishRisks: readonly RiskRule[] = [
     id: 'weather',
     severity: 'know',
     weight: 49,
-    when: (r) => fires(is(r, whereCar, 'at-home')),
+    when: (r) => fires(is(r, whereCar, 'at-home') && has(r, services, 'paint', 'protect', 'roof')),
     source: PRACTICE,
   },
 ]

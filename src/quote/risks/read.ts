@@ -1,8 +1,8 @@
+import { age } from '../../intake/facts/age'
 import type { Phrase, Question } from '../../intake/question'
 import { dangers } from '../../intake/questions/dangers'
 import { services } from '../../intake/questions/services'
 import { wish } from '../../intake/questions/wish'
-import { year } from '../../intake/questions/year'
 import type { Reader } from '../../intake/reader'
 import type { Context } from '../context'
 
@@ -26,19 +26,13 @@ export const is = <T extends string>(
 /** No params when it holds, null when it does not. */
 export const fires = (holds: boolean): Phrase['params'] | null => (holds ? {} : null)
 
-/** Age of the car in whole years, never negative; undefined when the year is not known. */
-export const age = (r: Reader, c: Context): number | undefined => {
-  const y = r.value(year)
-  return y === undefined ? undefined : Math.max(0, c.nowYear - y)
-}
-
 export const atLeast = (r: Reader, c: Context, years: number): boolean => {
-  const a = age(r, c)
+  const a = age(r, c.nowYear)
   return a !== undefined && a >= years
 }
 
 export const atMost = (r: Reader, c: Context, years: number): boolean => {
-  const a = age(r, c)
+  const a = age(r, c.nowYear)
   return a !== undefined && a <= years
 }
 

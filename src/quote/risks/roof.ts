@@ -11,7 +11,11 @@ export const roofRisks: readonly RiskRule[] = [
     id: 'soft-roof',
     severity: 'know',
     weight: 28,
-    when: (r) => fires(is(r, roofKind, 'cloth', 'vinyl')),
+    when: (r) =>
+      fires(
+        is(r, roofKind, 'cloth', 'vinyl') &&
+          !has(r, roofState, 'seams', 'plastic-cloudy', 'folded-wet'),
+      ),
     source: PRACTICE,
   },
   {
@@ -19,14 +23,7 @@ export const roofRisks: readonly RiskRule[] = [
     severity: 'decide',
     weight: 56,
     decision: true,
-    when: (r) => fires(has(r, roofState, 'seams', 'plastic-cloudy')),
-    source: PRACTICE,
-  },
-  {
-    id: 'roof-folded-wet',
-    severity: 'know',
-    weight: 50,
-    when: (r) => fires(has(r, roofState, 'folded-wet')),
+    when: (r) => fires(has(r, roofState, 'seams', 'plastic-cloudy', 'folded-wet')),
     source: PRACTICE,
   },
 ]

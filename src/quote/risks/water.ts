@@ -1,32 +1,11 @@
-import { growth } from '../../intake/questions/growth'
-import { mouldArea } from '../../intake/questions/mould-area'
-import { sensitivePeople } from '../../intake/questions/sensitive-people'
+import { leakOpen } from '../../intake/facts/damp'
+import { hasRodents, mouldWay } from '../../intake/facts/mould'
 import { wetDepth } from '../../intake/questions/wet-depth'
 import { wetElectrics } from '../../intake/questions/wet-electrics'
 import { wetSource } from '../../intake/questions/wet-source'
 import { wetWhere } from '../../intake/questions/wet-where'
-import type { Reader } from '../../intake/reader'
 import type { RiskRule } from '../rules'
 import { fires, has, is } from './read'
-
-const MOULD = ['mould-hard', 'mould-textile', 'mould-headliner', 'mould-under-carpet'] as const
-
-/**
- * How much mould a car may hold and still be cleaned here: hard surfaces up to a hand in-house, up
- * to a tray by the owner's decision, everything else by a specialist (own estimate; the building
- * guideline, EPA 402-K-01-001 table 2, starts its second class at 10 ft2, too much for a cabin).
- */
-export const mouldLevel = (r: Reader): 'none' | 'small' | 'decide' | 'specialist' => {
-  if (!has(r, growth, ...MOULD)) return 'none'
-  if (has(r, growth, 'mould-headliner', 'mould-under-carpet')) return 'specialist'
-  const area = r.value(mouldArea)
-  if (area === 'larger' || is(r, wetSource, 'sewage')) return 'specialist'
-  if (r.value(sensitivePeople) === true) return 'specialist'
-  return area === 'tray' || has(r, growth, 'mould-textile') ? 'decide' : 'small'
-}
-
-/** Water that has not been shown to stay out; a flood or a sewer has its own rule. */
-export const leakOpen = (r: Reader): boolean => is(r, wetSource, 'open', 'unknown')
 
 const EPA_MOULD = 'EPA 402-K-01-001, ch. 3 (protection); cabin limits own estimate'
 
@@ -86,7 +65,7 @@ export const waterRisks: readonly RiskRule[] = [
     id: 'mould-specialist',
     severity: 'stop',
     weight: 99,
-    when: (r) => fires(mouldLevel(r) === 'specialist'),
+    when: (r) => fires(mouldWay(r) === 'specialist'),
     caution: 'mould',
     source: EPA_MOULD,
   },
@@ -95,7 +74,7 @@ export const waterRisks: readonly RiskRule[] = [
     severity: 'decide',
     weight: 95,
     decision: true,
-    when: (r) => fires(mouldLevel(r) === 'decide'),
+    when: (r) => fires(mouldWay(r) === 'decision'),
     caution: 'mould',
     source: EPA_MOULD,
   },
@@ -103,7 +82,7 @@ export const waterRisks: readonly RiskRule[] = [
     id: 'mould-small',
     severity: 'know',
     weight: 89,
-    when: (r) => fires(mouldLevel(r) === 'small'),
+    when: (r) => fires(mouldWay(r) === 'in-house'),
     caution: 'mould',
     source: EPA_MOULD,
   },
@@ -112,7 +91,7 @@ export const waterRisks: readonly RiskRule[] = [
     severity: 'decide',
     weight: 91,
     decision: true,
-    when: (r) => fires(has(r, growth, 'nest', 'droppings')),
+    when: (r) => fires(hasRodents(r)),
     caution: 'rodents',
     source: 'CDC, cleaning up after rodents (soak, wait, wipe; never sweep or vacuum first)',
   },

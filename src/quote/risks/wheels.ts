@@ -1,8 +1,5 @@
 import { jacking } from '../../intake/questions/jacking'
-import { lockingKey } from '../../intake/questions/locking-key'
-import { ride } from '../../intake/questions/ride'
 import { services } from '../../intake/questions/services'
-import { spacers } from '../../intake/questions/spacers'
 import { wheels } from '../../intake/questions/wheels'
 import type { RiskRule } from '../rules'
 import { fires, has, is } from './read'
@@ -15,6 +12,7 @@ export const wheelRisks: readonly RiskRule[] = [
     id: 'no-lifting',
     severity: 'stop',
     weight: 87,
+    least: 0.5,
     when: (r) => fires(is(r, jacking, 'rusty')),
     caution: 'lifting',
     source: PRACTICE,
@@ -29,14 +27,6 @@ export const wheelRisks: readonly RiskRule[] = [
       'tyre makers: re-check after 50 km or 50-100 miles; BS AU 50-2-7a:1995 for heavier vehicles',
   },
   {
-    id: 'locking-key',
-    severity: 'decide',
-    weight: 63,
-    decision: true,
-    when: (r) => fires(is(r, lockingKey, 'missing')),
-    source: PRACTICE,
-  },
-  {
     id: 'bare-wheels',
     severity: 'know',
     weight: 31,
@@ -49,14 +39,6 @@ export const wheelRisks: readonly RiskRule[] = [
     weight: 81,
     when: (r) => fires(is(r, wheels, 'cracked')),
     caution: 'cracked-wheel',
-    source: PRACTICE,
-  },
-  {
-    id: 'changed-ride',
-    severity: 'know',
-    weight: 29,
-    when: (r) => fires(r.value(spacers) === true || is(r, ride, 'lowered', 'raised')),
-    caution: 'lifting',
     source: PRACTICE,
   },
 ]
