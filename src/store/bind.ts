@@ -17,6 +17,19 @@ const bindValue = (value: unknown): InValue => {
 export const toDriver = (stmts: readonly Stmt[]): InStatement[] =>
   stmts.map(({ sql, args }) => ({ sql, args: args.map(bindValue) }))
 
+/**
+ * Throws DbError `bug` unless every statement only reads: neither SQLite nor the driver's read mode
+ * refuses a change.
+ */
+export const checkReads = (stmts: readonly Stmt[]): void => {
+  const writing = stmts.find(({ sql }) => !onlyReads(sql))
+  if (writing !== undefined) throw new DbError('bug', `not a reading statement: ${writing.sql}`)
+}
+
+const onlyReads = (sql: string) =>
+  /^\s*(select|values|explain|pragma)\b/i.test(sql) ||
+  (/^\s*with\b/i.test(sql) && !/\b(insert|update|delete|replace)\b/i.test(sql))
+
 /** The driver's results as plain rows; row counts are left out because drivers disagree on them. */
 export const fromDriver = (results: readonly ResultSet[]): Rows =>
   results.map((result) => result.rows.map((row) => ({ ...row }) as Row))

@@ -1,5 +1,5 @@
 import { createClient } from '@libsql/client/sqlite3'
-import { fromDriver, toDriver } from './bind'
+import { checkReads, fromDriver, toDriver } from './bind'
 import type { Db } from './db'
 import { DbError } from './db-error'
 import { mapError } from './map-error'
@@ -16,10 +16,7 @@ export type FileDb = Db & {
  * write resolves (write-ahead log, synchronous FULL). Rejects with DbError.
  */
 export const openFileDb = async (path: string): Promise<FileDb> => {
-  // One connection: PRAGMAs hold per connection, and a pool would open others without them.
-  const client = attempt(() =>
-    createClient({ url: `file:${path}`, concurrency: 1, timeout: 5000, intMode: 'number' }),
-  )
+  const client = open(path)
   const inTurn = oneAtATime()
   const guarded = <T>(work: () => Promise<T>) => work().catch((e) => Promise.reject(mapError(e)))
   const pragma = async (sql: string) => (await client.execute(`PRAGMA ${sql}`)).rows[0]?.[0]
@@ -43,7 +40,10 @@ export const openFileDb = async (path: string): Promise<FileDb> => {
   })
 
   const read: Db['read'] = (stmts) =>
-    guarded(async () => fromDriver(await client.batch(toDriver(stmts), 'read')))
+    guarded(async () => {
+      checkReads(stmts)
+      return fromDriver(await client.batch(toDriver(stmts), 'read'))
+    })
   return {
     read,
     write: (stmts) =>
@@ -64,10 +64,11 @@ export const openFileDb = async (path: string): Promise<FileDb> => {
   }
 }
 
-const attempt = <T>(work: () => T): T => {
+const open = (path: string) => {
   try {
-    return work()
-  } catch (error) {
-    throw mapError(error)
+    // One connection: PRAGMAs hold per connection, and a pool would open others without them.
+    return createClient({ url: `file:${path}`, concurrency: 1, timeout: 5000, intMode: 'number' })
+  } catch (cause) {
+    throw new DbError('unavailable', `cannot open ${path}: ${String(cause)}`, { cause })
   }
 }

@@ -1,5 +1,5 @@
 import { createClient } from '@libsql/client/http'
-import { fromDriver, toDriver } from './bind'
+import { checkReads, fromDriver, toDriver } from './bind'
 import type { Db, Rows, Stmt } from './db'
 import { isDbError } from './db-error'
 import { mapError, WireFault } from './map-error'
@@ -27,6 +27,7 @@ export const openHttpDb = (options: HttpDbOptions): Db => {
   })
   const batch = async (stmts: readonly Stmt[], mode: 'read' | 'write'): Promise<Rows> => {
     try {
+      if (mode === 'read') checkReads(stmts)
       return fromDriver(await client.batch(toDriver(stmts), mode))
     } catch (error) {
       throw mapError(error)
@@ -46,12 +47,26 @@ const fetchWhole = async (
   request: Request,
   timeoutMs: number,
 ): Promise<Response> => {
+  const { status, headers, body } = await receive(send, request, timeoutMs)
+  const refused = status === 401 || status === 403 || status === 429 || status >= 500
+  if (refused) {
+    const said = new TextDecoder().decode(body.slice(0, 200))
+    throw new WireFault(`the database answered ${status}: ${said}`, { busy: status === 429 })
+  }
+  return new Response(body, { status, headers })
+}
+
+const receive = async (
+  send: (request: Request) => Promise<Response>,
+  request: Request,
+  timeoutMs: number,
+) => {
   try {
     const response = await send(new Request(request, { signal: AbortSignal.timeout(timeoutMs) }))
-    const body = await response.arrayBuffer()
-    return new Response(body, { status: response.status, headers: response.headers })
-  } catch (error) {
-    throw new WireFault(error)
+    const { status, headers } = response
+    return { status, headers, body: await response.arrayBuffer() }
+  } catch (cause) {
+    throw new WireFault(`the database did not answer: ${String(cause)}`, { cause })
   }
 }
 

@@ -1,10 +1,15 @@
 import { DbError, type DbErrorCode } from './db-error'
 
-/** A fault below the protocol: no answer, a cut one, or one that is not JSON. */
+/** A fault on the way: no answer, a cut one, or a refusal that is not about our statements. */
 export class WireFault extends Error {
-  constructor(cause: unknown) {
-    super(`no usable answer from the database: ${textOf(cause)}`, { cause })
+  readonly busy: boolean
+  constructor(
+    message: string,
+    options: { readonly busy?: boolean; readonly cause?: unknown } = {},
+  ) {
+    super(message, { cause: options.cause })
     this.name = 'WireFault'
+    this.busy = options.busy ?? false
   }
 }
 
@@ -15,58 +20,38 @@ const busyCodes = new Set(['SQLITE_BUSY', 'SQLITE_LOCKED'])
 const awayCodes = new Set([
   ...['SQLITE_IOERR', 'SQLITE_FULL', 'SQLITE_CANTOPEN', 'SQLITE_READONLY', 'SQLITE_NOTADB'],
   ...['SQLITE_CORRUPT', 'SQLITE_PROTOCOL', 'SERVER_ERROR', 'HRANA_PROTO_ERROR'],
-  ...['HRANA_CLOSED_ERROR', 'CLIENT_CLOSED', 'STREAM_EXPIRED', 'TRANSACTION_TIMEOUT', 'BLOCKED'],
+  ...['HRANA_CLOSED_ERROR', 'STREAM_EXPIRED', 'TRANSACTION_TIMEOUT', 'BLOCKED'],
 ])
-const networkNames = new Set(['TimeoutError', 'AbortError', 'SyntaxError', 'WireFault'])
+const awayNames = new Set(['TimeoutError', 'AbortError', 'SyntaxError'])
 
 /** Turns whatever a driver throws into one of the four errors. */
 export const mapError = (error: unknown): DbError => {
   if (error instanceof DbError) return error
-  const fields = fieldsOf(error)
-  const message = textOf(error)
+  const { statementIndex } = (error ?? {}) as { readonly statementIndex?: unknown }
+  const message = error instanceof Error ? error.message : String(error)
   const constraint = collision.exec(message)?.[1]?.trim()
-  const details = { statementIndex: fields.statementIndex, constraint, cause: error }
-  return new DbError(codeOf(fields, constraint), message, details)
-}
-
-type Fields = {
-  readonly code: string
-  readonly name: string
-  readonly status: number | undefined
-  readonly statementIndex: number | undefined
-}
-
-const codeOf = ({ code, name, status }: Fields, constraint: string | undefined): DbErrorCode => {
-  if (code === 'SQLITE_CONSTRAINT') return constraint === undefined ? 'bug' : 'conflict'
-  if (busyCodes.has(code) || status === 429) return 'busy'
-  if (awayCodes.has(code) || networkNames.has(name)) return 'unavailable'
-  if (status !== undefined && (status === 401 || status === 403 || status >= 500))
-    return 'unavailable'
-  return 'bug'
-}
-
-const fieldsOf = (error: unknown): Fields => {
-  const wire = findWireFault(error)
-  const { code, name, statementIndex } = (error ?? {}) as Record<string, unknown>
-  return {
-    code: typeof code === 'string' ? code : '',
-    name: wire !== undefined ? 'WireFault' : typeof name === 'string' ? name : '',
-    status: statusOf(error),
+  return new DbError(codeOf(error, constraint), message, {
     statementIndex: typeof statementIndex === 'number' ? statementIndex : undefined,
+    constraint,
+    cause: error,
+  })
+}
+
+const codeOf = (error: unknown, constraint: string | undefined): DbErrorCode => {
+  const wire = findWireFault(error)
+  if (wire !== undefined) return wire.busy ? 'busy' : 'unavailable'
+  const { code, name } = (error ?? {}) as { readonly code?: unknown; readonly name?: unknown }
+  if (code === 'SQLITE_CONSTRAINT') return constraint === undefined ? 'bug' : 'conflict'
+  if (busyCodes.has(String(code))) return 'busy'
+  return awayCodes.has(String(code)) || awayNames.has(String(name)) ? 'unavailable' : 'bug'
+}
+
+// The driver may wrap the fault in errors of its own.
+const findWireFault = (error: unknown): WireFault | undefined => {
+  let at = error
+  for (let depth = 0; at instanceof Error && depth < 8; depth += 1) {
+    if (at instanceof WireFault) return at
+    at = at.cause
   }
+  return undefined
 }
-
-const chain = (error: unknown): readonly unknown[] => {
-  const seen: unknown[] = []
-  for (let at = error; at instanceof Error && seen.length < 8; at = at.cause) seen.push(at)
-  return seen
-}
-
-const findWireFault = (error: unknown) => chain(error).find((e) => e instanceof WireFault)
-
-const statusOf = (error: unknown): number | undefined =>
-  chain(error)
-    .map((e) => (e as { readonly status?: unknown }).status)
-    .find((status) => typeof status === 'number')
-
-const textOf = (error: unknown): string => (error instanceof Error ? error.message : String(error))

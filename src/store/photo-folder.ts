@@ -19,7 +19,7 @@ export const openPhotoFolder = (folder: string): PhotoStore => {
         throw error
       }
     },
-    delete: (key) => rm(pathOf(key), { force: true }),
+    delete: async (key) => rm(pathOf(key), { force: true }),
     list: async (prefix = '') => {
       const keys = (await filesUnder(folder)).map((path) =>
         relative(folder, path).split(sep).join('/'),

@@ -1,0 +1,4 @@
+import { storeContract } from './contract'
+import { makeFileStore } from './stores'
+
+storeContract('a file', makeFileStore)
