@@ -1,8 +1,9 @@
 import { age } from '../../intake/facts/age'
+import { finishSystem } from '../../intake/facts/finish-system'
 import { sizeFactor } from '../../intake/facts/size-factor'
 import type { StepRule } from '../rules'
 import { need, sourceOf } from './need'
-import { polishPlan } from './polish-scope'
+import { polishes } from './polish-scope'
 import { step } from './step'
 
 /** Years from which rubber and textured trim drink polish and take much longer to mask. */
@@ -17,7 +18,7 @@ export const masking: readonly StepRule[] = [
     masks: ['rubber', 'textured-trim', 'badges', 'lamps', 'gaps'],
     source: sourceOf('mask-trim'),
     need: (r, c) => {
-      if (!polishPlan(r, c)) return null
+      if (!polishes(r, c)) return null
       const old = (age(r, c.nowYear) ?? 0) >= OLD_TRIM_YEARS
       return need(old ? 'mask-trim-old' : 'mask-trim', 1, 'car', sizeFactor(r))
     },
@@ -31,8 +32,8 @@ export const masking: readonly StepRule[] = [
     source: sourceOf('tape-edges'),
     cautions: () => ['edges'],
     need: (r, c) => {
-      const plan = polishPlan(r, c)
-      return plan && plan.light.length + plan.finishing.length > 0
+      const system = finishSystem(r)
+      return polishes(r, c) && system !== 'lacquer' && system !== 'single-stage-metallic'
         ? need('tape-edges', 1, 'car', sizeFactor(r))
         : null
     },

@@ -4,6 +4,8 @@ import { freshPaint, freshPanels } from '../../intake/facts/fresh-paint'
 import { has } from '../../intake/facts/has'
 import { peeling, peels } from '../../intake/facts/peeling'
 import { polishWish } from '../../intake/facts/polish-wish'
+import { wants } from '../../intake/facts/wants'
+import { dangers } from '../../intake/questions/dangers'
 import { defects } from '../../intake/questions/defects'
 import { polishedBefore } from '../../intake/questions/polished-before'
 import type { Reader } from '../../intake/reader'
@@ -112,5 +114,13 @@ export const polishPlan = (r: Reader, c: Context): PolishPlan | null => {
   }
 }
 
-/** True when anything is polished, by hand or machine. */
-export const polishes = (r: Reader, c: Context): boolean => polishPlan(r, c) !== null
+/** True when anything is polished, by hand or machine; reads far less than the whole plan does. */
+export const polishes = (r: Reader, c: Context): boolean => {
+  if (!wants(r, 'paint') || has(r, dangers, 'matte') || leftOut(r) === 'all') return false
+  if (c.measured === undefined) return true
+  const plan = polishPlan(r, c)
+  return (
+    plan !== null &&
+    plan.glaze.length + plan.hand.length + plan.finishing.length + plan.light.length > 0
+  )
+}

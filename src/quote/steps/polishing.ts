@@ -8,7 +8,7 @@ import type { Context } from '../context'
 import type { Need, StepRule } from '../rules'
 import type { MinutesKey } from './minutes'
 import { need, sourceOf } from './need'
-import { type PolishPlan, polishPlan } from './polish-scope'
+import { type PolishPlan, polishes, polishPlan } from './polish-scope'
 import { step } from './step'
 
 const prepared: readonly string[] = [
@@ -57,7 +57,7 @@ export const polishing: readonly StepRule[] = [
     kit: [],
     source: sourceOf('test-spot'),
     cautions: (r) => (finishSystem(r) === 'lacquer' ? ['lacquer'] : ['heat-limit']),
-    need: (r, c) => (polishPlan(r, c) ? need('test-spot', 1, 'piece') : null),
+    need: (r, c) => (polishes(r, c) ? need('test-spot', 1, 'piece') : null),
   }),
   step({
     id: 'test-spot-yes',
@@ -67,8 +67,8 @@ export const polishing: readonly StepRule[] = [
     hold: 'yes',
     source: sourceOf('test-spot-yes'),
     lag: (r, c) =>
-      polishPlan(r, c) ? { minutes: 30, kind: 'working', blocks: 'bay', why: 'answer' } : null,
-    need: (r, c) => (polishPlan(r, c) ? need('test-spot-yes', 1, 'piece') : null),
+      polishes(r, c) ? { minutes: 30, kind: 'working', blocks: 'bay', why: 'answer' } : null,
+    need: (r, c) => (polishes(r, c) ? need('test-spot-yes', 1, 'piece') : null),
   }),
   step({
     id: 'polish-cut',
@@ -143,10 +143,10 @@ export const polishing: readonly StepRule[] = [
     bay: false,
     source: sourceOf('pads'),
     need: (r, c) => {
-      const plan = polishPlan(r, c)
-      if (!plan || plan.light.length + plan.finishing.length === 0) return null
+      const system = finishSystem(r)
+      if (!polishes(r, c) || system === 'lacquer' || system === 'single-stage-metallic') return null
       // Single-stage paint loads pads with colour: many more of them.
-      return need('pads', 1, 'car', finishSystem(r) === 'single-stage-solid' ? 2 : 1)
+      return need('pads', 1, 'car', system === 'single-stage-solid' ? 2 : 1)
     },
   }),
   step({
@@ -155,7 +155,7 @@ export const polishing: readonly StepRule[] = [
     order: 484,
     after: ['polish-cut', 'polish-light', 'polish-finishing', 'polish-hand', 'glaze-hand', 'pads'],
     source: sourceOf('gap-rinse'),
-    need: (r, c) => (polishPlan(r, c) ? need('gap-rinse', 1, 'car') : null),
+    need: (r, c) => (polishes(r, c) ? need('gap-rinse', 1, 'car') : null),
   }),
   step({
     id: 'panel-wipe',
@@ -164,6 +164,6 @@ export const polishing: readonly StepRule[] = [
     after: ['gap-rinse', 'headlights'],
     source: sourceOf('panel-wipe'),
     cautions: () => ['solvent'],
-    need: (r, c) => (polishPlan(r, c) ? need('panel-wipe', 1, 'car', sizeFactor(r)) : null),
+    need: (r, c) => (polishes(r, c) ? need('panel-wipe', 1, 'car', sizeFactor(r)) : null),
   }),
 ]
