@@ -1,0 +1,16 @@
+import type { Catalogue } from '../render'
+
+/** How figures are written by themselves; the locale of the studio decides the rest. */
+export const format: Catalogue = {
+  'format.hours': '{n} h',
+  'format.minutes': '{n} min',
+  'format.money': '{v:money}',
+  'format.round': '{v:round}',
+  'format.time': '{v:hours}',
+  'format.date': '{v:date}',
+  'format.clock': '{v:clock}',
+  'format.um': '{v:um}',
+  'format.percent': '{v:percent}',
+  'format.number': '{v}',
+  'format.list': '{v}',
+}
