@@ -46,7 +46,7 @@ export const minutes = {
   'test-spot': row(15, 22, 45, practice),
   'test-spot-yes': row(3, 5, 12),
   'polish-cut': row(20, 26, 40, practice),
-  'polish-light': row(15.5, 20.5, 30, practice),
+  'polish-light': row(16, 22, 32, practice),
   'polish-finishing': row(6.5, 9.5, 15),
   'polish-hand': row(10, 16, 28),
   'glaze-hand': row(12, 20, 36),

@@ -10,9 +10,10 @@ import { defects } from '../../intake/questions/defects'
 import { polishedBefore } from '../../intake/questions/polished-before'
 import type { Reader } from '../../intake/reader'
 import { type Context, owns, POLISH_LEVELS, type PolishLevel } from '../context'
+import type { BodyPanel } from '../panels'
 import { bodyPanels } from './body-panels'
 
-/** Panels each place of the peeling question stands for; edges are taped, not left out. */
+/** Places of the body each place of the peeling question stands for; edges are taped, not left out. */
 const peelPanels: Readonly<Record<string, readonly string[]>> = {
   bonnet: ['bonnet'],
   roof: ['roof'],
@@ -37,7 +38,7 @@ export type PolishPlan = {
   readonly area: (panels: readonly string[]) => number
 }
 
-/** Panels no machine goes near: lifting paint, and paint too fresh to touch. */
+/** Places no machine goes near: lifting paint, and paint too fresh to touch. */
 export const leftOut = (r: Reader): readonly string[] | 'all' => {
   const places = peeling(r)
   const lifting = !peels(r)
@@ -87,21 +88,24 @@ export const polishPlan = (r: Reader, c: Context): PolishPlan | null => {
   const out = leftOut(r)
   if (out === 'all') return null
   const panels = bodyPanels(r)
-  const open = panels.filter((p) => !out.includes(p.id))
-  const level = (id: string, plastic: boolean): PolishLevel => {
+  const open = panels.filter((p) => !out.includes(p.place))
+  const level = ({ id, material }: BodyPanel): PolishLevel => {
     if (wished === 'glaze') return 'hand'
     const promised: PolishLevel = wished === 'two-step' ? 'light' : wished
     const read = c.measured?.panels.find((m) => m.panel === id)
-    if (!read || plastic) return promised
+    if (!read || material === 'plastic') return promised
     return shallower(wished, read.allows)
   }
-  const at = (l: PolishLevel): string[] =>
-    open.filter((p) => level(p.id, p.plastic) === l).map((p) => p.id)
+  const at = (l: PolishLevel): string[] => open.filter((p) => level(p) === l).map((p) => p.id)
   const deep = at('two-step')
   const light = [...at('light'), ...deep]
   const measured = c.measured !== undefined
   const chance = wished !== 'two-step' ? 0 : measured ? 1 : cutChance(r, c)
-  const cut = measured ? deep : chance > 0 ? open.filter((p) => !p.plastic).map((p) => p.id) : []
+  const cut = measured
+    ? deep
+    : chance > 0
+      ? open.filter((p) => p.material !== 'plastic').map((p) => p.id)
+      : []
   const hand = at('hand')
   return {
     glaze: wished === 'glaze' ? hand : [],
@@ -110,7 +114,7 @@ export const polishPlan = (r: Reader, c: Context): PolishPlan | null => {
     light,
     cut,
     cutChance: cut.length === 0 ? 0 : chance,
-    area: (ids) => panels.reduce((s, p) => (ids.includes(p.id) ? s + p.area : s), 0),
+    area: (ids) => panels.reduce((s, p) => (ids.includes(p.id) ? s + p.areaM2 : s), 0),
   }
 }
 
