@@ -48,20 +48,16 @@ CREATE TABLE line (
 
 -- INSERT OR REPLACE deletes without firing the DELETE trigger, so a taken key is refused on insert.
 -- The words are those of the plain collision, which reaches the program as a conflict.
-CREATE TRIGGER line_no_second_seq BEFORE INSERT ON line
-WHEN EXISTS (
-  SELECT 1 FROM line WHERE docket = NEW.docket AND seq = NEW.seq
-    AND docket NOT IN (SELECT docket FROM erasing)
-)
+-- The id comes first: a line that was sent twice is known by it, even where its seq is taken too.
+CREATE TRIGGER line_no_second BEFORE INSERT ON line
 BEGIN
-  SELECT RAISE(ABORT, 'UNIQUE constraint failed: line.docket, line.seq');
-END;
-CREATE TRIGGER line_no_second_id BEFORE INSERT ON line
-WHEN EXISTS (
-  SELECT 1 FROM line WHERE id = NEW.id AND docket NOT IN (SELECT docket FROM erasing)
-)
-BEGIN
-  SELECT RAISE(ABORT, 'UNIQUE constraint failed: line.id');
+  SELECT RAISE(ABORT, 'UNIQUE constraint failed: line.id') WHERE EXISTS (
+    SELECT 1 FROM line WHERE id = NEW.id AND docket NOT IN (SELECT docket FROM erasing)
+  );
+  SELECT RAISE(ABORT, 'UNIQUE constraint failed: line.docket, line.seq') WHERE EXISTS (
+    SELECT 1 FROM line WHERE docket = NEW.docket AND seq = NEW.seq
+      AND docket NOT IN (SELECT docket FROM erasing)
+  );
 END;
 CREATE TRIGGER line_no_update BEFORE UPDATE ON line
 WHEN OLD.docket NOT IN (SELECT docket FROM erasing)

@@ -5,7 +5,7 @@ export const migrations: readonly Migration[] = [
   {
     "n": 1,
     "name": "docket",
-    "hash": "5bd73bab1a270e35ba5ad4fcb7fabcbb2ac8cb336ccff129588ee1089fefbf23",
+    "hash": "9bb0ea17a734a055e2684ac3336852179323aef5b652301741333593b866af01",
     "statements": [
       "CREATE TABLE head (\n  docket TEXT NOT NULL PRIMARY KEY,\n  rev INTEGER NOT NULL CHECK (rev >= 0),\n  state TEXT NOT NULL,\n  turn TEXT NOT NULL,\n  sort_at INTEGER NOT NULL,\n  reference TEXT UNIQUE,\n  title TEXT NOT NULL,\n  person TEXT,\n  received_at INTEGER,\n  wanted_by TEXT,\n  job_date TEXT,\n  ready_date TEXT,\n  riskiest TEXT,\n  price_low INTEGER,\n  price_likely INTEGER,\n  price_high INTEGER,\n  currency TEXT,\n  doubtful INTEGER NOT NULL DEFAULT 0 CHECK (doubtful IN (0, 1)),\n  created_at INTEGER NOT NULL,\n  updated_at INTEGER NOT NULL\n) STRICT, WITHOUT ROWID",
       "CREATE INDEX head_by_turn ON head (turn, sort_at, docket)",
@@ -13,8 +13,7 @@ export const migrations: readonly Migration[] = [
       "CREATE INDEX head_by_person ON head (person)",
       "CREATE TABLE erasing (\n  docket TEXT NOT NULL PRIMARY KEY\n) STRICT, WITHOUT ROWID",
       "CREATE TABLE line (\n  docket TEXT NOT NULL REFERENCES head (docket),\n  seq INTEGER NOT NULL CHECK (seq >= 1),\n  id TEXT NOT NULL UNIQUE,\n  v INTEGER NOT NULL,\n  kind TEXT NOT NULL,\n  body TEXT NOT NULL CHECK (json_valid(body)),\n  by TEXT NOT NULL,\n  device TEXT,\n  n INTEGER,\n  at INTEGER NOT NULL,\n  PRIMARY KEY (docket, seq)\n) STRICT, WITHOUT ROWID",
-      "CREATE TRIGGER line_no_second_seq BEFORE INSERT ON line\nWHEN EXISTS (\n  SELECT 1 FROM line WHERE docket = NEW.docket AND seq = NEW.seq\n    AND docket NOT IN (SELECT docket FROM erasing)\n)\nBEGIN\n  SELECT RAISE(ABORT, 'UNIQUE constraint failed: line.docket, line.seq');\nEND",
-      "CREATE TRIGGER line_no_second_id BEFORE INSERT ON line\nWHEN EXISTS (\n  SELECT 1 FROM line WHERE id = NEW.id AND docket NOT IN (SELECT docket FROM erasing)\n)\nBEGIN\n  SELECT RAISE(ABORT, 'UNIQUE constraint failed: line.id');\nEND",
+      "CREATE TRIGGER line_no_second BEFORE INSERT ON line\nBEGIN\n  SELECT RAISE(ABORT, 'UNIQUE constraint failed: line.id') WHERE EXISTS (\n    SELECT 1 FROM line WHERE id = NEW.id AND docket NOT IN (SELECT docket FROM erasing)\n  );\n  SELECT RAISE(ABORT, 'UNIQUE constraint failed: line.docket, line.seq') WHERE EXISTS (\n    SELECT 1 FROM line WHERE docket = NEW.docket AND seq = NEW.seq\n      AND docket NOT IN (SELECT docket FROM erasing)\n  );\nEND",
       "CREATE TRIGGER line_no_update BEFORE UPDATE ON line\nWHEN OLD.docket NOT IN (SELECT docket FROM erasing)\n  OR NEW.docket <> OLD.docket OR NEW.seq <> OLD.seq OR NEW.id <> OLD.id\nBEGIN\n  SELECT RAISE(ABORT, 'a line is never changed');\nEND",
       "CREATE TRIGGER line_no_delete BEFORE DELETE ON line\nWHEN OLD.docket NOT IN (SELECT docket FROM erasing)\nBEGIN\n  SELECT RAISE(ABORT, 'a line is never deleted');\nEND",
       "CREATE TABLE person (\n  id TEXT NOT NULL PRIMARY KEY,\n  docket TEXT NOT NULL REFERENCES head (docket),\n  name TEXT,\n  email TEXT,\n  phone TEXT,\n  vin TEXT,\n  plate TEXT,\n  name_search TEXT,\n  phone_search TEXT\n) STRICT, WITHOUT ROWID",

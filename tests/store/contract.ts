@@ -149,6 +149,8 @@ export const storeContract = (name: string, makeStore: () => Promise<TestStore>)
         await db.write([upsertHead(aHead('d2'))])
         const error = await dbErrorOf(db.write([insertLines('d2', 0, [aLine('a')])]))
         expect(error).toMatchObject({ code: 'conflict', constraint: 'line.id' })
+        const sentTwice = await dbErrorOf(db.write([insertLines('d1', 0, [aLine('a')])]))
+        expect(sentTwice).toMatchObject({ code: 'conflict', constraint: 'line.id' })
       })
 
       const columns = '(docket, seq, id, v, kind, body, by, at)'

@@ -14,7 +14,7 @@ const answer = async (request: Request, env: Env): Promise<object> => {
   try {
     if (request.method === 'POST') {
       const rev = Number(searchParams.get('rev'))
-      await db.write([insertLines('d1', rev, [aLine(`line-${rev}`)])])
+      await db.write([insertLines('d1', rev, [aLine(searchParams.get('id') ?? '')])])
       return { ok: true }
     }
     const [lines] = await readAll(db, [selectLines('d1')])
@@ -29,4 +29,3 @@ const answer = async (request: Request, env: Env): Promise<object> => {
 export const fetchHandler = {
   fetch: async (request: Request, env: Env) => Response.json(await answer(request, env)),
 }
-export { fetchHandler as default }

@@ -18,7 +18,10 @@ beforeAll(async () => {
   await migrate(store.db, 1)
   await store.db.write([upsertHead(aHead('d1'))])
   const { outputFiles } = await build({
-    entryPoints: [fileURLToPath(new URL('workerd-probe.ts', import.meta.url))],
+    stdin: {
+      contents: `export { fetchHandler as default } from './workerd-probe'`,
+      resolveDir: fileURLToPath(new URL('.', import.meta.url)),
+    },
     bundle: true,
     write: false,
     format: 'esm',
@@ -43,8 +46,8 @@ const ask = async (query = '', method = 'GET') => {
 }
 
 it('in a Worker: lines are written and read, and a stale writer is told so', async () => {
-  expect(await ask('?rev=0', 'POST')).toEqual({ ok: true })
-  expect(await ask('?rev=0', 'POST')).toEqual({
+  expect(await ask('?rev=0&id=a', 'POST')).toEqual({ ok: true })
+  expect(await ask('?rev=0&id=b', 'POST')).toEqual({
     code: 'conflict',
     statementIndex: 0,
     constraint: 'line.docket, line.seq',
