@@ -41,7 +41,9 @@ export const shareRemoved = (kind: DefectClass, removal: Spread): Share => {
   const at = (p: number): number => shallower(kind, removal.mean + removal.sd * normalQuantile(p))
   let sum = 0
   for (let i = 0; i < POINTS; i++) sum += at((i + 0.5) / POINTS)
-  return { low: at(0.1), mid: sum / POINTS, high: at(0.9) }
+  const mid = sum / POINTS
+  // For a depth far out of reach the average can pass the 90th percentile: a few deep strokes carry it.
+  return { low: Math.min(at(0.1), mid), mid, high: Math.max(at(0.9), mid) }
 }
 
 /**

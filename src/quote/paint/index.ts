@@ -17,5 +17,6 @@ export {
   stepRemoval,
 } from './sequences'
 export { type ClampNote, clampSettings, defaultSettings } from './settings'
+export { type ReadingPlan, readingPlan, spotLimits } from './spot-rules'
 export * from './types'
 export { allowed, type Consent, type Permission, type Permit } from './verdict'

@@ -38,6 +38,8 @@ export const stepRemoval: Readonly<Record<PaintStepId, Spread>> = {
 export type PaintSequence = {
   readonly id: SequenceId
   readonly steps: readonly PaintStepId[]
+  /** The kind of polishing it is priced as. */
+  readonly level: 'hand' | 'finishing' | 'light' | 'two-step'
   readonly reach: Exclude<Reach, 'none'>
 }
 
@@ -57,16 +59,21 @@ export type SequenceId = (typeof sequenceIds)[number]
 
 /** The catalogue, weakest first: deepest means latest in this list. */
 export const sequences: readonly PaintSequence[] = [
-  { id: 'hand-glaze', steps: ['hand-glaze'], reach: 'glaze' },
-  { id: 'hand-finish', steps: ['hand-finish'], reach: 'hand' },
-  { id: 'finish', steps: ['finish'], reach: 'light' },
-  { id: 'gentle', steps: ['gentle'], reach: 'light' },
-  { id: 'light', steps: ['light'], reach: 'light' },
-  { id: 'light-finish', steps: ['light', 'finish'], reach: 'cut' },
-  { id: 'mild-cut', steps: ['cut-foam', 'finish'], reach: 'cut' },
-  { id: 'two-step', steps: ['cut-microfibre', 'finish'], reach: 'cut' },
-  { id: 'heavy-cut', steps: ['cut-wool', 'finish'], reach: 'cut' },
-  { id: 'sand', steps: ['sand-2000', 'sand-3000', 'compound', 'finish'], reach: 'cut' },
+  { id: 'hand-glaze', level: 'hand', steps: ['hand-glaze'], reach: 'glaze' },
+  { id: 'hand-finish', level: 'hand', steps: ['hand-finish'], reach: 'hand' },
+  { id: 'finish', level: 'finishing', steps: ['finish'], reach: 'light' },
+  { id: 'gentle', level: 'light', steps: ['gentle'], reach: 'light' },
+  { id: 'light', level: 'light', steps: ['light'], reach: 'light' },
+  { id: 'light-finish', level: 'light', steps: ['light', 'finish'], reach: 'cut' },
+  { id: 'mild-cut', level: 'two-step', steps: ['cut-foam', 'finish'], reach: 'cut' },
+  { id: 'two-step', level: 'two-step', steps: ['cut-microfibre', 'finish'], reach: 'cut' },
+  { id: 'heavy-cut', level: 'two-step', steps: ['cut-wool', 'finish'], reach: 'cut' },
+  {
+    id: 'sand',
+    level: 'two-step',
+    steps: ['sand-2000', 'sand-3000', 'compound', 'finish'],
+    reach: 'cut',
+  },
 ]
 
 export const sequenceById = (id: SequenceId): PaintSequence => sequences.find((s) => s.id === id)!

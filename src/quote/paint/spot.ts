@@ -50,13 +50,12 @@ const widening = (df: number): number =>
 
 /**
  * Several spots to one thickness. Type A shrinks with spots, the gauge's type B does not (one gauge).
- * Few degrees of freedom widen the result by t/z at 95 %, so the normal 5 % quantile stays honest.
+ * Few degrees of freedom widen type A by t/z at 95 % (JCGM 101 gives it a t distribution), type B as it is:
+ * widening their sum would let a worse gauge narrow it, as its effective degrees grow.
  */
 export const poolSpots = (spots: readonly Spot[], gauge: Gauge): Required<Measured> => {
   const centre = mean(spots.map((s) => s.mean))
   const parts = spots.map((s) => ({ u: s.uA / spots.length, df: s.df }))
-  const all = [...parts, { u: gaugeTypeB(gauge, centre), df: Number.POSITIVE_INFINITY }]
-  const u = combineUncertainty(all.map((p) => p.u)) * widening(welchSatterthwaite(all))
   const uA = combineUncertainty(parts.map((p) => p.u)) * widening(welchSatterthwaite(parts))
-  return { mean: centre, u, uA }
+  return { mean: centre, u: combineUncertainty([uA, gaugeTypeB(gauge, centre)]), uA }
 }
