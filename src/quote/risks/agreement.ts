@@ -1,3 +1,5 @@
+import { leakOpen } from '../../intake/facts/damp'
+import { peels } from '../../intake/facts/peeling'
 import { vehicleKind } from '../../intake/facts/vehicle-kind'
 import { authority } from '../../intake/questions/authority'
 import { body } from '../../intake/questions/body'
@@ -32,6 +34,14 @@ export const mustWait = (r: Reader): boolean =>
   has(r, services, 'protect') ||
   is(r, cabinState, 'family', 'neglected') ||
   has(r, defects, 'chips')
+
+/** Another trade has to come first: body shop, leak finder, leather, wheel or trim workshop. */
+export const needsOutside = (r: Reader): boolean =>
+  peels(r) ||
+  leakOpen(r) ||
+  has(r, defects, 'rust', 'burn-through') ||
+  is(r, wheels, 'cracked') ||
+  has(r, leather, 'cracked')
 
 /** What must be agreed: dates, prices, owners, trades outside. */
 export const agreementRisks: readonly RiskRule[] = [
@@ -86,14 +96,10 @@ export const agreementRisks: readonly RiskRule[] = [
   },
   {
     id: 'outside-trade',
-    severity: 'know',
-    weight: 22,
-    when: (r) =>
-      fires(
-        is(r, wheels, 'cracked') ||
-          has(r, leather, 'cracked') ||
-          has(r, defects, 'rust', 'burn-through'),
-      ),
+    severity: 'decide',
+    weight: 82,
+    decision: true,
+    when: (r) => fires(r.value(deadline) !== undefined && needsOutside(r)),
     source: PRACTICE,
   },
   {

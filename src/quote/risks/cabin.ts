@@ -65,10 +65,10 @@ export const cabinRisks: readonly RiskRule[] = [
     source: PRACTICE,
   },
   {
-    id: 'belongings',
+    id: 'child-seats',
     severity: 'know',
     weight: 47,
-    when: (r) => fires(has(r, belongings, 'child-seats', 'alarm-trouble')),
+    when: (r) => fires(has(r, belongings, 'child-seats')),
     caution: 'restraints',
     source: PRACTICE,
   },

@@ -18,11 +18,14 @@ export type Note = {
 export const LEAST = 0.2
 export const LEAST_STOP = 0.1
 
+/** A list longer than this is not read: past it the lightest know-notes are left out (own estimate). */
+export const MOST_NOTES = 12
+
 /**
- * The notes of one set of answers: stop before decide before know, then by weight, then by id; each
- * id once, and none that another covers. `params` are those of the likeliest state in which the note holds.
+ * All notes of one set of answers: stop before decide before know, then by weight, then by id; each
+ * id once, and none that another covers. `params` are those of the likeliest state it holds in.
  */
-export const pickNotes = (
+export const raisedNotes = (
   rules: readonly RiskRule[],
   answers: Answers,
   context: Context,
@@ -42,6 +45,7 @@ export const pickNotes = (
       }
     }
     const least = rule.least ?? (rule.severity === 'stop' ? LEAST_STOP : LEAST)
+    // A hair below the limit still counts: weights are sums of decimal fractions.
     if (heaviest < 0 || chance < least - 1e-9 || picked.has(rule.id)) continue
     const note = { id: rule.id, severity: rule.severity, because: states.because, params, chance }
     picked.set(rule.id, { note, weight: rule.weight })
@@ -57,3 +61,14 @@ export const pickNotes = (
     )
     .map(({ note }) => note)
 }
+
+/**
+ * The notes an owner is shown: every stop and decide note, and as many know-notes, heaviest first,
+ * as fit into twelve. `raisedNotes` has them all.
+ */
+export const pickNotes = (
+  rules: readonly RiskRule[],
+  answers: Answers,
+  context: Context,
+): readonly Note[] =>
+  raisedNotes(rules, answers, context).filter((n, i) => n.severity !== 'know' || i < MOST_NOTES)

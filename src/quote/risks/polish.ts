@@ -99,7 +99,10 @@ export const polishRisks: readonly RiskRule[] = [
     severity: 'know',
     weight: 55,
     least: 0.5,
-    when: (r) => fires(has(r, earlierProtection, 'silicone', 'scratch-remover', 'unknown-bottle')),
+    when: (r) =>
+      fires(
+        polishing(r) && has(r, earlierProtection, 'silicone', 'scratch-remover', 'unknown-bottle'),
+      ),
     source: PRACTICE,
   },
   {
@@ -114,14 +117,14 @@ export const polishRisks: readonly RiskRule[] = [
     severity: 'know',
     weight: 53,
     least: 0.5,
-    when: (r) => fires(is(r, hardSoft, 'marks-easily')),
+    when: (r) => fires(is(r, hardSoft, 'marks-easily') && polishing(r)),
     source: PRACTICE,
   },
   {
     id: 'hard-paint',
     severity: 'know',
     weight: 43,
-    when: (r) => fires(is(r, hardSoft, 'very-hard')),
+    when: (r) => fires(is(r, hardSoft, 'very-hard') && polishing(r)),
     source: PRACTICE,
   },
   {

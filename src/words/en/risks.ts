@@ -331,11 +331,11 @@ export const riskWords: Catalogue = {
   'risk.headliner.bench': 'No moisture and no suction on it. Photograph it and work around it.',
   'risk.headliner.decision': 'Choose: leave it alone, or have a trimmer renew it first.',
 
-  'risk.belongings': 'Child seats and added electrics are yours to handle.',
-  'risk.belongings.means':
-    'We do not take out, clean or refit child seats, and we put nothing on belts. An alarm that causes trouble can flatten the battery while the car is here. Please empty the car before you bring it.',
-  'risk.belongings.bench':
-    'Ask the owner to take child seats out before and refit them after. Note alarm and battery state on arrival.',
+  'risk.child-seats': 'Child seats stay in your hands.',
+  'risk.child-seats.means':
+    'We do not take out, clean or refit child seats, and we put nothing on belts. What is under a seat that stays in is not cleaned.',
+  'risk.child-seats.bench':
+    'Ask the owner to take child seats out before and refit them after. If one is still in, work around it.',
 
   'risk.no-lifting': 'We do not lift a car on rusty points.',
   'risk.no-lifting.means':
@@ -436,11 +436,13 @@ export const riskWords: Catalogue = {
     'More surface means more days, and tired hands make mistakes, so the work is spread over days instead of one long one.',
   'risk.size-days.bench': 'Plan by panel groups, limit machine hours per person and day.',
 
-  'risk.outside-trade': 'Part of this belongs to another trade.',
+  'risk.outside-trade': 'Another trade comes first, and your date depends on it.',
   'risk.outside-trade.means':
-    'Body shop, leather, wheel or trim work has its own waiting time and price, and it comes before ours.',
+    'Part of this belongs to a body shop, leak finder, leather or wheel workshop. It has its own waiting time and price, and we can only follow after it.',
   'risk.outside-trade.bench':
-    'Book the outside trade before the bay days. Check its work on return.',
+    'Book the outside trade before any bay day. Check its work when the car comes back.',
+  'risk.outside-trade.decision':
+    'Choose: move the date, or leave out what another trade has to do first.',
 
   'risk.hearsay': 'What earlier owners did is hearsay.',
   'risk.hearsay.means':

@@ -1,0 +1,133 @@
+import { leakOpen } from '../intake/facts/damp'
+import { freshPaint } from '../intake/facts/fresh-paint'
+import { wants } from '../intake/facts/wants'
+import type { Question } from '../intake/question'
+import { authority } from '../intake/questions/authority'
+import { body } from '../intake/questions/body'
+import { cabinMarks } from '../intake/questions/cabin-marks'
+import { cabinState } from '../intake/questions/cabin-state'
+import { clothTest } from '../intake/questions/cloth-test'
+import { dangers } from '../intake/questions/dangers'
+import { defects } from '../intake/questions/defects'
+import { driveState } from '../intake/questions/drive-state'
+import { earlierProtection } from '../intake/questions/earlier-protection'
+import { engineKind } from '../intake/questions/engine-kind'
+import { filmAge } from '../intake/questions/film-age'
+import { filmOver } from '../intake/questions/film-over'
+import { filmState } from '../intake/questions/film-state'
+import { freshPaintWeeks } from '../intake/questions/fresh-paint-weeks'
+import { growth } from '../intake/questions/growth'
+import { headliner } from '../intake/questions/headliner'
+import { jacking } from '../intake/questions/jacking'
+import { leather } from '../intake/questions/leather'
+import { lockingKey } from '../intake/questions/locking-key'
+import { mouldArea } from '../intake/questions/mould-area'
+import { oneOwner } from '../intake/questions/one-owner'
+import { ownerSince } from '../intake/questions/owner-since'
+import { paintHistory } from '../intake/questions/paint-history'
+import { panelMaterial } from '../intake/questions/panel-material'
+import { payer } from '../intake/questions/payer'
+import { peelWhere } from '../intake/questions/peel-where'
+import { polishedBefore } from '../intake/questions/polished-before'
+import { resprayPanels } from '../intake/questions/respray-panels'
+import { ride } from '../intake/questions/ride'
+import { roofKind } from '../intake/questions/roof-kind'
+import { roofState } from '../intake/questions/roof-state'
+import { sensitivePeople } from '../intake/questions/sensitive-people'
+import { size } from '../intake/questions/size'
+import { spacers } from '../intake/questions/spacers'
+import { systemCheck } from '../intake/questions/system-check'
+import { tint } from '../intake/questions/tint'
+import { trim } from '../intake/questions/trim'
+import { warningLights } from '../intake/questions/warning-lights'
+import { wetDepth } from '../intake/questions/wet-depth'
+import { wetElectrics } from '../intake/questions/wet-electrics'
+import { wetSource } from '../intake/questions/wet-source'
+import { wetWhere } from '../intake/questions/wet-where'
+import { wheels } from '../intake/questions/wheels'
+import { year } from '../intake/questions/year'
+import { yearCheck } from '../intake/questions/year-check'
+import type { Reader } from '../intake/reader'
+import { has, is } from './risks/read'
+import type { OpenRule } from './rules'
+
+/** Checks one thing whenever any of these questions is asked and not settled. */
+const unknown = (id: string, ...questions: readonly Question<unknown>[]): OpenRule => ({
+  id,
+  when: (r) => questions.some((q) => r.unsettled(q)),
+})
+
+const rule = (id: string, when: OpenRule['when']): OpenRule => ({ id, when })
+
+/** Not settled, and each one changes hours, safety or the result. */
+const unsettled: readonly OpenRule[] = [
+  unknown('dangers', dangers),
+  unknown('year', year),
+  unknown('size', size),
+  unknown('paint-history', paintHistory, resprayPanels),
+  unknown('fresh-paint-age', freshPaintWeeks),
+  unknown('paint-system', clothTest),
+  unknown('paint-defects', defects),
+  unknown('paint-past', polishedBefore, earlierProtection),
+  unknown('panel-material', panelMaterial),
+  unknown('peel-places', peelWhere),
+  unknown('film', filmAge, filmState),
+  unknown('film-over', filmOver),
+  unknown('wet-extent', wetDepth, wetWhere),
+  unknown('wet-electrics', wetElectrics),
+  unknown('growth', growth, mouldArea),
+  unknown('sensitive-people', sensitivePeople),
+  unknown('cabin', cabinState, cabinMarks),
+  unknown('leather', leather),
+  unknown('headliner', headliner),
+  unknown('old-trim', trim),
+  unknown('roof', roofKind, roofState),
+  unknown('drives', driveState),
+  unknown('warning-lights', warningLights),
+  unknown('high-voltage', engineKind),
+  unknown('jacking-points', jacking),
+  unknown('wheel-finish', wheels),
+  unknown('wheel-fit', spacers, ride),
+  unknown('glass', tint),
+]
+
+const known = (r: Reader, q: Question<number>): number => r.value(q) ?? Number.NaN
+
+/** Settled or not, these are checked because of what the answers say. */
+const stated: readonly OpenRule[] = [
+  rule('film-build', (r, c) => c.measured === undefined && wants(r, 'paint')),
+  rule('leak-place', (r) => leakOpen(r)),
+  rule('leak-shut', (r) => is(r, wetSource, 'repaired')),
+  rule('painter-sheet', (r) => freshPaint(r)),
+  rule('locking-key', (r) => r.unsettled(lockingKey) || is(r, lockingKey, 'missing')),
+  rule('consent', (r) => is(r, authority, 'lease-finance', 'family-or-company', 'not-mine')),
+  rule('who-pays', (r) => is(r, payer, 'insurer', 'other')),
+]
+
+/** Two answers that do not go together; the car decides. */
+const contradictions: readonly OpenRule[] = [
+  rule('film-older-than-car', (r) => r.asks(yearCheck) && !is(r, yearCheck, 'film-age-wrong')),
+  rule('colour-on-modern-metallic', (r) => r.asks(systemCheck)),
+  rule(
+    'fresh-but-original',
+    (r) => has(r, dangers, 'fresh-paint') && is(r, paintHistory, 'original'),
+  ),
+  rule('owned-before-built', (r) => known(r, ownerSince) < known(r, year) - 1),
+  rule(
+    'first-owner-later',
+    (r) => is(r, oneOwner, 'one') && known(r, ownerSince) > known(r, year) + 2,
+  ),
+  rule(
+    'never-polished-but-filled',
+    (r) => is(r, polishedBefore, 'never') && has(r, earlierProtection, 'scratch-remover'),
+  ),
+  rule(
+    'no-such-part',
+    (r) =>
+      (is(r, body, 'motorcycle') && wants(r, 'cabin', 'roof')) ||
+      (is(r, body, 'boat') && wants(r, 'wheels-off', 'underside')),
+  ),
+]
+
+/** What is checked when the car arrives, because it is not known or two answers disagree. */
+export const openPoints: readonly OpenRule[] = [...unsettled, ...stated, ...contradictions]

@@ -1,0 +1,109 @@
+import { leakOpen } from '../intake/facts/damp'
+import { finishSystem } from '../intake/facts/finish-system'
+import { freshPaint } from '../intake/facts/fresh-paint'
+import { mouldWay } from '../intake/facts/mould'
+import { peels } from '../intake/facts/peeling'
+import { vehicleKind } from '../intake/facts/vehicle-kind'
+import { wants } from '../intake/facts/wants'
+import { dangers } from '../intake/questions/dangers'
+import { headliner } from '../intake/questions/headliner'
+import { jacking } from '../intake/questions/jacking'
+import { wetSource } from '../intake/questions/wet-source'
+import { wheels } from '../intake/questions/wheels'
+import { fires, has, is } from './risks/read'
+import type { RefusalRule } from './rules'
+
+const MACHINE = ['polish-cut', 'polish-light', 'polish-finishing'] as const
+
+const CABIN = [
+  'cabin-air',
+  'pet-hair',
+  'cabin-vacuum',
+  'mats',
+  'headliner',
+  'plastics',
+  'cabin-wipe',
+  'glass-inside',
+  'seats-textile',
+  'leather-clean',
+  'leather-condition',
+  'belts',
+  'carpet-extraction',
+  'odour-filter',
+  'ozone',
+  'odour-recheck',
+] as const
+
+const MOULD = ['mould-hepa', 'mould-wipe', 'mould-disinfect', 'mould-dry', 'mould-again'] as const
+
+const WATER = [
+  'lift-carpet',
+  'water-out',
+  'drying-start',
+  'drying-visits',
+  'dry-reading',
+  'carpet-refit',
+] as const
+
+/**
+ * Work this studio does not do, or not yet. An empty list of steps says it in words where the
+ * catalogue itself leaves the panel out or holds the steps (common practice, no source; mould and
+ * sewage as in the risk notes).
+ */
+export const refusals: readonly RefusalRule[] = [
+  {
+    id: 'matte-polish',
+    steps: [...MACHINE, 'polish-hand', 'glaze-hand', 'clay', 'wax', 'coating'],
+    when: (r) => fires(has(r, dangers, 'matte') && wants(r, 'paint', 'protect')),
+  },
+  {
+    id: 'peeling-panels',
+    steps: [],
+    when: (r) => fires(peels(r) && wants(r, 'paint', 'protect')),
+  },
+  {
+    id: 'fresh-paint-protection',
+    steps: ['wax', 'coating', 'high-spot-check', 'next-day-check'],
+    when: (r) => fires(freshPaint(r) && wants(r, 'paint', 'protect')),
+  },
+  {
+    id: 'wet-cabin-cleaning',
+    steps: [],
+    when: (r) => fires(leakOpen(r)),
+  },
+  {
+    id: 'mould-beyond-limits',
+    steps: [...MOULD, ...CABIN],
+    when: (r) => fires(mouldWay(r) === 'specialist'),
+  },
+  {
+    id: 'sewage-cabin',
+    steps: [...CABIN, ...MOULD, ...WATER],
+    when: (r) => fires(is(r, wetSource, 'sewage')),
+  },
+  {
+    id: 'lacquer-machine',
+    steps: [...MACHINE, 'clay'],
+    when: (r) => fires(wants(r, 'paint', 'protect') && finishSystem(r) === 'lacquer'),
+  },
+  {
+    id: 'fixed-price',
+    steps: [],
+    when: (r) => fires(vehicleKind(r) !== 'car'),
+  },
+  {
+    id: 'lifting-rusty',
+    steps: ['wheels-off', 'calipers', 'wheels-coating', 'wheels-on', 'underside'],
+    when: (r) => fires(is(r, jacking, 'rusty')),
+  },
+  {
+    id: 'cracked-wheel',
+    steps: ['wheels-coating'],
+    when: (r) => fires(is(r, wheels, 'cracked')),
+  },
+  {
+    id: 'loose-headliner',
+    steps: ['headliner'],
+    when: (r) => fires(is(r, headliner, 'loose')),
+  },
+]
