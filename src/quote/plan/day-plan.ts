@@ -102,7 +102,7 @@ const planDay = (model: JobModel, index: number, day: OpenDay): PlanDay => {
     date: formatDay(axis.dayNo[index]!),
     setUp: {
       from: localOf(model, axis.setUpFrom[index]!).minute,
-      minutes: day.people.size > 0 ? axis.studio.setUpMinutesPerDay : 0,
+      minutes: day.people.size > 0 ? axis.setUp[index]! : 0,
       people: day.people.size,
     },
     blocks: day.blocks,

@@ -1,8 +1,10 @@
+export { type Booking, bookings, type Conflict } from './bookings'
 export { type CriticalPath, criticalPath, type TaskTimes } from './critical-path'
 export type { Block, Drying, Hold, JobPlan, Moment, PlanDay } from './job-plan'
 export type { Linked, NetworkError } from './network'
 export { type PlanError, type PlanLimits, planJob } from './plan-job'
 export { type LabourRatios, planReady, type ReadyPlan } from './ready'
+export { type Done, type PeopleFrom, replan } from './replan'
 export { type Activity, type Schedule, type ScheduleError, schedule } from './schedule'
 export {
   type After,

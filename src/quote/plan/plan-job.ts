@@ -6,7 +6,7 @@ import { type JobModel, makeModel } from './model'
 import { linkTasks, type NetworkError } from './network'
 import { type Course, type Searched, searchCourse } from './search-course'
 import { PEOPLE_PER_CAR, STARTS, type Studio, type Task } from './task'
-import { growAxis, makeAxis, NoWorkingTime, workAfter } from './working-axis'
+import { growAxis, makeAxis, orNoTime, workAfter } from './working-axis'
 
 export type PlanError =
   | NetworkError
@@ -22,6 +22,8 @@ export type PlanLimits = {
   readonly notBefore?: ReadonlyMap<string, number>
   /** People there on a day number; the studio's number when left out. */
   readonly peopleOn?: (dayNo: number) => number
+  /** The set-up of the first day lies behind already. */
+  readonly setUpDone?: boolean
   /** Randomised starts; STARTS when left out. */
   readonly starts?: number
 }
@@ -47,7 +49,7 @@ export const modelJob = (
   if (lack) return err(lack)
   const start = parseDay(startLocal)
   if (!start.ok) return err('bad-date')
-  const axis = makeAxis(studio, start.value, startMinute)
+  const axis = makeAxis(studio, start.value, startMinute, limits.setUpDone ? 0 : undefined)
   if (!growAxis(axis)) return err('no-working-time')
   const notBefore = tasks.map((task) => {
     const utc = limits.notBefore?.get(task.id)
@@ -71,18 +73,14 @@ export const solveJob = (
   startMinute = 0,
   limits: PlanLimits = {},
   known?: Course,
-): Result<SolvedJob, PlanError> => {
-  try {
+): Result<SolvedJob, PlanError> =>
+  orNoTime(() => {
     const model = modelJob(tasks, studio, startLocal, startMinute, limits)
     if (!model.ok) return model
     const people = Math.min(studio.people, PEOPLE_PER_CAR)
     const found = searchCourse(model.value, people, limits.starts ?? STARTS, known)
     return ok({ model: model.value, found })
-  } catch (problem) {
-    if (problem instanceof NoWorkingTime) return err('no-working-time')
-    throw problem
-  }
-}
+  })
 
 /**
  * Plan of one car in real working hours. `startLocal` 'YYYY-MM-DD', `startMinute` minute of that

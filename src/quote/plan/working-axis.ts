@@ -1,5 +1,6 @@
 import { isoWeekday, parseDay, type Zone } from '../../kernel/calendar'
 import { DAY_MINUTES, toUtcMinute } from '../../kernel/calendar-zone'
+import { err, type Result } from '../../kernel/result'
 import type { Studio } from './task'
 
 /**
@@ -18,6 +19,10 @@ export type WorkingAxis = {
   readonly dayEnd: number[]
   /** UTC minute at which each day's set-up begins. */
   readonly setUpFrom: number[]
+  /** Minutes of each day's set-up. */
+  readonly setUp: number[]
+  /** Minutes of set-up of the first day; the later ones are the studio's. */
+  readonly firstSetUp: number
   readonly daysOff: ReadonlySet<number>
   readonly firstMinute: number
   total: number
@@ -30,10 +35,10 @@ const LONGEST_GAP = 400
 const MOST_DAYS = 1000
 
 /** Pieces [from, to) of one local day after the set-up and up to the day's cap, as UTC minutes. */
-const dayPieces = (studio: Studio, dayNo: number, firstMinute: number) => {
+const dayPieces = (studio: Studio, dayNo: number, firstMinute: number, setUpMinutes: number) => {
   const zone: Zone = studio.zone
   const pieces: { from: number; to: number }[] = []
-  let setUp = studio.setUpMinutesPerDay
+  let setUp = setUpMinutes
   let cap = studio.dayCapMinutes
   let setUpFrom = -1
   for (const hours of studio.week[isoWeekday(dayNo) - 1] ?? []) {
@@ -52,7 +57,12 @@ const dayPieces = (studio: Studio, dayNo: number, firstMinute: number) => {
 }
 
 /** An axis starting at the given local day number and minute of day, still without a day. */
-export const makeAxis = (studio: Studio, dayNo: number, firstMinute: number): WorkingAxis => {
+export const makeAxis = (
+  studio: Studio,
+  dayNo: number,
+  firstMinute: number,
+  firstSetUp = studio.setUpMinutesPerDay,
+): WorkingAxis => {
   const daysOff = new Set<number>()
   for (const text of studio.daysOff) {
     const day = parseDay(text)
@@ -66,8 +76,9 @@ export const makeAxis = (studio: Studio, dayNo: number, firstMinute: number): Wo
     dayNo: [],
     dayEnd: [],
     setUpFrom: [],
+    setUp: [],
   }
-  return { studio, ...empty, daysOff, firstMinute, total: 0, nextDay: dayNo }
+  return { studio, ...empty, daysOff, firstMinute, firstSetUp, total: 0, nextDay: dayNo }
 }
 
 /** Adds the next working day. False when none comes (no hours in the week, or all days off). */
@@ -75,13 +86,16 @@ export const growAxis = (axis: WorkingAxis): boolean => {
   if (axis.dayNo.length >= MOST_DAYS) return false
   for (let tried = 0; tried < LONGEST_GAP; tried++) {
     const dayNo = axis.nextDay++
-    const firstMinute = axis.dayNo.length === 0 && tried === 0 ? axis.firstMinute : 0
+    const isStart = axis.dayNo.length === 0 && tried === 0
+    const firstMinute = isStart ? axis.firstMinute : 0
+    const setUpMinutes = isStart ? axis.firstSetUp : axis.studio.setUpMinutesPerDay
     if (axis.daysOff.has(dayNo)) continue
-    const { pieces, setUpFrom } = dayPieces(axis.studio, dayNo, firstMinute)
+    const { pieces, setUpFrom } = dayPieces(axis.studio, dayNo, firstMinute, setUpMinutes)
     if (pieces.length === 0) continue
     axis.firstPiece.push(axis.work.length)
     axis.dayNo.push(dayNo)
     axis.setUpFrom.push(setUpFrom)
+    axis.setUp.push(setUpMinutes)
     for (const piece of pieces) {
       axis.work.push(axis.total)
       axis.utc.push(piece.from)
@@ -94,8 +108,18 @@ export const growAxis = (axis: WorkingAxis): boolean => {
   return false
 }
 
-/** Thrown, and turned into an error by planJob, when the axis cannot grow any further. */
+/** Thrown when the axis cannot grow any further; orNoTime turns it into an error. */
 export class NoWorkingTime extends Error {}
+
+/** Runs a piece of planning; 'no-working-time' when the studio's hours never suffice for it. */
+export const orNoTime = <T, E>(work: () => Result<T, E>): Result<T, E | 'no-working-time'> => {
+  try {
+    return work()
+  } catch (problem) {
+    if (problem instanceof NoWorkingTime) return err('no-working-time')
+    throw problem
+  }
+}
 
 const reach = (axis: WorkingAxis, work: number) => {
   while (axis.total <= work) if (!growAxis(axis)) throw new NoWorkingTime()
