@@ -1,3 +1,5 @@
+import { type CabinClass, cabinClass } from '../../intake/facts/cabin-class'
+import { cabinWork } from '../../intake/facts/cabin-scope'
 import { budget } from '../../intake/questions/budget'
 import type { Reader } from '../../intake/reader'
 import type { Context } from '../context'
@@ -16,3 +18,9 @@ export const budgetHours = (r: Reader, c: Context): number | undefined => {
 /** True when the budget does not reach a wet clean of the cabin. */
 export const budgetIsTight = (r: Reader, c: Context): boolean =>
   (budgetHours(r, c) ?? WET_CLEAN_HOURS) < WET_CLEAN_HOURS
+
+/** The class the cabin is worked at: a tight budget buys a tidy cabin's time, whatever its state. */
+export const workedClass = (r: Reader, c: Context): CabinClass | undefined => {
+  const state = cabinWork(r) ? cabinClass(r) : undefined
+  return state === undefined || state === 'tidy' || !budgetIsTight(r, c) ? state : 'tidy'
+}

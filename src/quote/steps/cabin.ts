@@ -9,6 +9,7 @@ import { growth } from '../../intake/questions/growth'
 import { headliner } from '../../intake/questions/headliner'
 import type { Reader } from '../../intake/reader'
 import type { StepRule } from '../rules'
+import { budgetIsTight, workedClass } from './budget-hours'
 import type { MinutesKey } from './minutes'
 import { byTimeWhen, need, plus, row, sourceOf, times } from './need'
 import { step } from './step'
@@ -17,7 +18,7 @@ import { step } from './step'
 export const classFactor: Readonly<Record<CabinClass, number>> = {
   tidy: 1,
   family: 1.5,
-  neglected: 2.4,
+  neglected: 2.1,
 }
 
 /** What must be over before anything in the cabin is cleaned. */
@@ -35,16 +36,16 @@ const neglected = (r: Reader): boolean => cabinClass(r) === 'neglected'
 
 const byClass =
   (key: MinutesKey): StepRule['need'] =>
-  (r) => {
-    const state = cabinWork(r) ? cabinClass(r) : undefined
+  (r, c) => {
+    const state = workedClass(r, c)
     return state ? need(key, 1, 'car', classFactor[state] * cabinFactor(r)) : null
   }
 
 /** What makes vacuuming longer than the cabin's class alone, by mark. */
 const vacuumMarks = ['sand', 'rubbish', 'salt'] as const
 
-const vacuum: StepRule['need'] = (r) => {
-  const n = byClass('cabin-vacuum')(r, undefined as never)
+const vacuum: StepRule['need'] = (r, c) => {
+  const n = byClass('cabin-vacuum')(r, c)
   if (!n) return null
   const found = vacuumMarks.filter((m) => has(r, cabinMarks, m))
   return {
@@ -79,9 +80,10 @@ export const cabin: readonly StepRule[] = [
     order: 334,
     after: [...dryFirst, 'cabin-empty', 'cabin-air'],
     source: sourceOf('pet-hair'),
-    need: (r) =>
+    // Half the time takes nine hairs of ten; a fixed time stops there.
+    need: (r, c) =>
       cabinWork(r) && has(r, cabinMarks, 'pet-hair')
-        ? need('pet-hair', 1, 'car', cabinFactor(r))
+        ? need('pet-hair', 1, 'car', cabinFactor(r) * (budgetIsTight(r, c) ? 0.5 : 1))
         : null,
   }),
   step({
@@ -111,9 +113,10 @@ export const cabin: readonly StepRule[] = [
     after: [...dryFirst, 'cabin-vacuum'],
     source: sourceOf('headliner'),
     cautions: () => ['headliner'],
-    need: (r) =>
+    need: (r, c) =>
       cabinWork(r) &&
       has(r, cabinMarks, 'smoke') &&
+      !budgetIsTight(r, c) &&
       !has(r, growth, 'mould-headliner') &&
       r.value(headliner) !== 'loose'
         ? need('headliner', 1, 'car', cabinFactor(r))

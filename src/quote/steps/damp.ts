@@ -44,7 +44,7 @@ export const damp: readonly StepRule[] = [
     kit: ['moisture-meter'],
     source: sourceOf('moisture-map'),
     cautions: waterCautions,
-    need: (r) => (wet(r) ? need('moisture-map', 1, 'car', floors(r)) : null),
+    need: (r) => (wet(r) ? need('moisture-map', 1, 'car', 0.5 + 0.5 * floors(r)) : null),
   }),
   step({
     id: 'water-test',

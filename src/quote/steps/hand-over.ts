@@ -1,3 +1,4 @@
+import { cabinWork } from '../../intake/facts/cabin-scope'
 import { liftsCarpet } from '../../intake/facts/damp'
 import { has } from '../../intake/facts/has'
 import { wants } from '../../intake/facts/wants'
@@ -10,8 +11,8 @@ import { step } from './step'
 /** Parts were off the car, or its battery or water needs proof, so that refit has to be checked. */
 const refitted = (r: Reader): boolean =>
   wants(r, 'wheels-off') ||
-  (wants(r, 'cabin') && liftsCarpet(r)) ||
-  has(r, dangers, 'not-driving', 'wet')
+  has(r, dangers, 'not-driving') ||
+  (has(r, dangers, 'wet', 'growth') && cabinWork(r) && liftsCarpet(r))
 
 /** Ids of everything that may be done before the last three steps; filled by the list of steps. */
 export const handOver = (worked: readonly string[]): readonly StepRule[] => [

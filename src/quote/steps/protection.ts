@@ -1,3 +1,4 @@
+import { freshPaint } from '../../intake/facts/fresh-paint'
 import { protection } from '../../intake/facts/protection'
 import { sizeFactor } from '../../intake/facts/size-factor'
 import { wants } from '../../intake/facts/wants'
@@ -37,7 +38,7 @@ export const protectionSteps: readonly StepRule[] = [
     after: ['dry', 'panel-wipe', 'mask-trim'],
     source: sourceOf('trim'),
     cautions: () => ['no-dressing'],
-    need: (r) => (wants(r, 'protect') ? need('trim', 1, 'car') : null),
+    need: (r) => (wants(r, 'protect') && !freshPaint(r) ? need('trim', 1, 'car') : null),
   }),
   step({
     id: 'wax',

@@ -9,18 +9,17 @@ import { leather } from '../../intake/questions/leather'
 import type { Reader } from '../../intake/reader'
 import type { Context } from '../context'
 import type { StepRule } from '../rules'
-import { budgetIsTight } from './budget-hours'
+import { workedClass } from './budget-hours'
 import { dryFirst } from './cabin'
 import { byTimeWhen, need, plus, row, sourceOf, times } from './need'
 import { step } from './step'
 
 /** Wet cleaning is part of a family or neglected cabin, unless the budget stops at a dry clean. */
 const wetClean = (r: Reader, c: Context): boolean => {
-  if (!cabinWork(r)) return false
-  const state = cabinClass(r)
-  return (state === 'family' || state === 'neglected') && !budgetIsTight(r, c)
+  const state = workedClass(r, c)
+  return state === 'family' || state === 'neglected'
 }
-const worse = (r: Reader): number => (cabinClass(r) === 'neglected' ? 1.6 : 1)
+const worse = (r: Reader): number => (cabinClass(r) === 'neglected' ? 1.4 : 1)
 const neglected = (r: Reader): boolean => cabinClass(r) === 'neglected'
 
 /** Textile dries 4 to 8 hours after a light clean, carpet 12 to 24 (common practice, no source). */
@@ -91,8 +90,8 @@ export const seatSteps: readonly StepRule[] = [
     duties: ['belts'],
     source: sourceOf('belts'),
     cautions: () => ['belts'],
-    need: (r) =>
-      cabinWork(r) && (neglected(r) || has(r, cabinMarks, 'smoke', 'vomit'))
+    need: (r, c) =>
+      wetClean(r, c) && (neglected(r) || has(r, cabinMarks, 'smoke', 'vomit'))
         ? need('belts', 1, 'car')
         : null,
   }),

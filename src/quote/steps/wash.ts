@@ -5,6 +5,7 @@ import { hasLettering, hasStickers } from '../../intake/facts/lettering'
 import { peels } from '../../intake/facts/peeling'
 import { sizeFactor } from '../../intake/facts/size-factor'
 import { wants, wantsOutside } from '../../intake/facts/wants'
+import { dangers } from '../../intake/questions/dangers'
 import { defects } from '../../intake/questions/defects'
 import type { Reader } from '../../intake/reader'
 import type { StepRule } from '../rules'
@@ -41,7 +42,10 @@ export const wash: readonly StepRule[] = [
     after: ['rinse'],
     crewMax: 2,
     source: sourceOf('wash'),
-    need: (r) => (wantsOutside(r) ? need('wash', 1, 'car', sizeFactor(r)) : null),
+    need: (r) =>
+      wantsOutside(r)
+        ? need('wash', 1, 'car', sizeFactor(r) * (has(r, dangers, 'matte') ? 1.4 : 1))
+        : null,
   }),
   step({
     id: 'shuts',
@@ -70,8 +74,10 @@ export const wash: readonly StepRule[] = [
     source: sourceOf('decontamination'),
     cautions: () => ['acid-and-metal', 'product-label'],
     need: (r) => {
-      if (!paintwork(r) || finishSystem(r) === 'lacquer') return null
-      const plain = need('decontamination', 1, 'car', sizeFactor(r))
+      const system = paintwork(r) ? finishSystem(r) : 'lacquer'
+      if (system === 'lacquer') return null
+      // On matte the chemistry does all the work, panel by panel, with no rubbing.
+      const plain = need('decontamination', 1, 'car', sizeFactor(r) * (system === 'matte' ? 2 : 1))
       if (!plain || !has(r, defects, 'overspray', 'fallout')) return plain
       return { ...plain, minutes: plus(plain.minutes, times(row('overspray'), sizeFactor(r))) }
     },
