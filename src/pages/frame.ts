@@ -27,6 +27,3 @@ export type Kept = Readonly<Record<string, readonly string[]>>
 
 export const keptOne = (kept: Kept | undefined, name: string, otherwise = ''): string =>
   kept?.[name]?.[0] ?? otherwise
-
-/** Question prompts by id, for every "because". */
-export type Prompts = Readonly<Record<string, string>>

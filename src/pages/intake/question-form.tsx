@@ -99,7 +99,7 @@ export const QuestionForm: FC<QuestionFormProps> = (p) => {
           <h1 id="q" tabindex={-1}>
             {q.prompt}
           </h1>
-          {q.hint ? <p class="hint">{q.hint}</p> : null}
+          {q.how ? <p class="hint">{q.how}</p> : null}
           <WhyWeAsk words={words} text={q.why} />
           <PhotoForms {...p} />
         </>
@@ -111,15 +111,15 @@ export const QuestionForm: FC<QuestionFormProps> = (p) => {
             <input type="hidden" name="value[]" value={photo.photo} />
           ))
         ) : (
-          <fieldset aria-describedby={q.hint ? 'q-hint' : undefined}>
+          <fieldset aria-describedby={q.how ? 'q-how' : undefined}>
             <legend>
               <h1 id="q" tabindex={-1}>
                 {q.prompt}
               </h1>
             </legend>
-            {q.hint ? (
-              <p class="hint" id="q-hint">
-                {q.hint}
+            {q.how ? (
+              <p class="hint" id="q-how">
+                {q.how}
               </p>
             ) : null}
             <WhyWeAsk words={words} text={q.why} />

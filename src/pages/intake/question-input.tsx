@@ -14,7 +14,7 @@ export type QuestionInputProps = {
 }
 
 const described = (p: QuestionInputProps, name: string): string | undefined =>
-  [p.question.hint ? 'q-hint' : '', errorFor(p.errors, name) ? `${fieldId(name)}-fault` : '']
+  [p.question.how ? 'q-how' : '', errorFor(p.errors, name) ? `${fieldId(name)}-fault` : '']
     .filter(Boolean)
     .join(' ') || undefined
 
@@ -37,7 +37,7 @@ const Choices: FC<QuestionInputProps & { readonly many: boolean }> = (p) => {
           label={o.label}
           checked={kept.includes(o.value)}
           {...('hint' in o && o.hint ? { hint: o.hint } : {})}
-          {...('alone' in o && o.alone ? { alone: true } : {})}
+          {...(p.question.alone?.includes(o.value) ? { alone: true } : {})}
           {...(i === 0 ? { id: fieldId('value') } : {})}
         />
       ))}
@@ -71,24 +71,26 @@ const Box: FC<
   />
 )
 
+const unitName = (words: Words, unit: string): string =>
+  words.has(`unit.${unit}.name`) ? words.say(`unit.${unit}.name`) : unit
+
 const NumberBox: FC<QuestionInputProps> = (p) => {
   const { unit, units = [] } = p.question
-  const label = units.find((u) => u.value === unit)?.label ?? unit
   return (
     <div class="with-unit">
       <Box {...p} inputmode="decimal" short maxlength={12} />
       {units.length > 1 ? (
         <select name="unit" aria-label={p.words.say('page.unit')}>
           {units.map((u) => (
-            <option value={u.value} selected={keptOne(p.kept, 'unit', unit) === u.value}>
-              {u.label}
+            <option value={u} selected={keptOne(p.kept, 'unit', unit) === u}>
+              {unitName(p.words, u)}
             </option>
           ))}
         </select>
       ) : (
         <>
           {unit ? <input type="hidden" name="unit" value={unit} /> : null}
-          <span class="unit">{label}</span>
+          <span class="unit">{unit ? unitName(p.words, unit) : ''}</span>
         </>
       )}
     </div>

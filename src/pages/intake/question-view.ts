@@ -4,8 +4,6 @@ export type OptionView = {
   readonly value: string
   readonly label: string
   readonly hint?: string
-  /** Cannot stand beside another choice. */
-  readonly alone?: boolean
 }
 
 /** A question with its words, as the contract of the API shows it. */
@@ -14,11 +12,14 @@ export type QuestionView = {
   readonly kind: Kind
   readonly prompt: string
   readonly why?: string
-  readonly hint?: string
+  /** How to find out, where there is something to try. */
+  readonly how?: string
   readonly options?: readonly OptionView[]
-  /** The unit asked in, and every unit it may be given in, with their words. */
+  /** Options that cannot stand beside another. */
+  readonly alone?: readonly string[]
+  /** The unit asked in, and every unit it may be given in. */
   readonly unit?: string
-  readonly units?: readonly { readonly value: string; readonly label: string }[]
+  readonly units?: readonly string[]
   readonly min?: number
   readonly max?: number
   readonly unsureAllowed: boolean

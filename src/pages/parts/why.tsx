@@ -1,14 +1,15 @@
 import type { FC } from 'hono/jsx'
 import type { Words } from '../../words/render'
-import type { Prompts } from '../frame'
 
-/** The questions behind a figure, as the customer read them; ids without a prompt are left out. */
-export const becauseTexts = (prompts: Prompts, because: readonly string[]): readonly string[] =>
-  because.flatMap((id) => (Object.hasOwn(prompts, id) ? [prompts[id] ?? ''] : []))
+export const promptOf = (words: Words, question: string): string | null =>
+  words.has(`q.${question}.prompt`) ? words.say(`q.${question}.prompt`) : null
+
+/** The questions behind a figure, as the customer read them; facts never asked are left out. */
+export const becauseTexts = (words: Words, because: readonly string[]): readonly string[] =>
+  because.flatMap((id) => promptOf(words, id) ?? [])
 
 export type WhyProps = {
   readonly words: Words
-  readonly prompts: Prompts
   readonly because: readonly string[]
   /** Further sentences, said before the questions. */
   readonly more?: readonly string[]
@@ -16,8 +17,8 @@ export type WhyProps = {
 }
 
 /** "Why?": the answers a line rests on, and where its rule comes from. */
-export const Why: FC<WhyProps> = ({ words, prompts, because, more, source }) => {
-  const asked = becauseTexts(prompts, because)
+export const Why: FC<WhyProps> = ({ words, because, more, source }) => {
+  const asked = becauseTexts(words, because)
   if (asked.length === 0 && !more?.length && !source) return null
   return (
     <details class="why">

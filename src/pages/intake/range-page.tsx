@@ -1,0 +1,221 @@
+import type { FC } from 'hono/jsx'
+import type { Estimate } from '../../quote/estimate-types'
+import type { FieldError, Frame } from '../frame'
+import { Layout } from '../layout'
+import { Button, Once } from '../parts/button'
+import { chanceWords } from '../parts/chance'
+import { ErrorSummary, errorFor, FieldFault, fieldId } from '../parts/error-summary'
+import { money, roundMoney } from '../parts/money-text'
+import { NoteView } from '../parts/note-view'
+import { SpanBar } from '../parts/span-bar'
+import { Tick } from '../parts/tick'
+import { promptOf, Why } from '../parts/why'
+import { paths } from '../paths'
+import { RangeWork } from './range-work'
+
+export type RangePageProps = {
+  readonly frame: Frame
+  readonly id: string
+  readonly estimate: Estimate
+  /** What the studio shows before it has looked. */
+  readonly shows: 'range' | 'from' | 'after-review'
+  readonly pricesWithTax: boolean
+  /** Set once sent: the reference to quote on the phone. */
+  readonly sent?: { readonly reference: string }
+  /** The first question still needed before sending; absent: ready to send. */
+  readonly needed?: { readonly href: string }
+  /** The paid inspection, when the studio offers one. */
+  readonly lookOver?: { readonly minutes: number; readonly amount: number }
+  readonly once: string
+  readonly errors?: readonly FieldError[]
+}
+
+/** Most notes shown at first: more than this and every warning sounds alike. */
+const MOST_NOTES = 5
+
+const Headline: FC<RangePageProps> = ({
+  frame: { words },
+  estimate,
+  shows,
+  pricesWithTax,
+  sent,
+}) => {
+  const { offer, budget } = estimate
+  const figures = { low: offer.low, likely: offer.likely, high: offer.high }
+  if (shows === 'after-review') return <h1>{words.say('page.range.after-review')}</h1>
+  const headline = shows === 'from' ? 'page.range.from' : 'page.range.about'
+  return (
+    <>
+      <h1>{words.say(sent ? 'page.range.title.sent' : 'page.range.title')}</h1>
+      <p class="lead-figure">{words.say(headline, figures)}</p>
+      <p class="quietly">
+        {words.say(pricesWithTax ? 'page.range.with-tax' : 'page.range.without-tax')}{' '}
+        {words.say('page.range.not-binding')}
+      </p>
+      {shows === 'range' ? (
+        <SpanBar
+          {...figures}
+          {...(budget ? { tick: budget.amount } : {})}
+          lowText={roundMoney(words, offer.low)}
+          likelyText={words.say('page.range.likely', { v: offer.likely })}
+          highText={roundMoney(words, offer.high)}
+        />
+      ) : null}
+      {budget ? (
+        <p>
+          {words.say('page.range.budget', {
+            amount: budget.amount,
+            chance: chanceWords(words, budget.chance),
+          })}
+        </p>
+      ) : null}
+    </>
+  )
+}
+
+const Days: FC<RangePageProps> = ({ frame: { words }, estimate }) => {
+  const { plan, deadline } = estimate
+  return (
+    <>
+      <p>
+        {words.say('page.range.days', { n: plan.days.length })}{' '}
+        {words.say('page.range.elapsed', {
+          likely: plan.readyLikelyLocal.date,
+          likelyAt: plan.readyLikelyLocal.minute,
+          cautious: plan.readyCautiousLocal.date,
+          cautiousAt: plan.readyCautiousLocal.minute,
+        })}
+      </p>
+      {deadline ? (
+        <p>{words.say(`page.range.deadline.${deadline.holds}`, { date: deadline.date })}</p>
+      ) : null}
+    </>
+  )
+}
+
+const Notes: FC<RangePageProps> = ({ frame: { words }, estimate }) => {
+  const { riskNotes } = estimate
+  if (riskNotes.length === 0) return null
+  const first = riskNotes.slice(0, MOST_NOTES)
+  const more = riskNotes.slice(MOST_NOTES)
+  return (
+    <section>
+      <h2>{words.say('page.notes')}</h2>
+      {first.map((note) => (
+        <NoteView words={words} note={note} />
+      ))}
+      {more.length > 0 ? (
+        <details>
+          <summary>{words.say('page.notes.more', { n: more.length })}</summary>
+          {more.map((note) => (
+            <NoteView words={words} note={note} />
+          ))}
+        </details>
+      ) : null}
+    </section>
+  )
+}
+
+const Narrowing: FC<RangePageProps> = ({ frame: { words }, id, estimate, lookOver }) => {
+  const open = estimate.narrowing.filter((n) => promptOf(words, n.question) !== null).slice(0, 3)
+  if (open.length === 0 && !lookOver) return null
+  return (
+    <section>
+      <h2>{words.say('page.narrow')}</h2>
+      {open.length > 0 ? (
+        <ul class="plain">
+          {open.map((n) => (
+            <li>
+              <a href={paths.question(id, n.question)}>{promptOf(words, n.question)}</a>{' '}
+              <span class="quietly">{words.say('page.narrow.share', { share: n.share })}</span>
+            </li>
+          ))}
+        </ul>
+      ) : null}
+      {lookOver ? (
+        <p>
+          {words.say('page.look-over', {
+            minutes: lookOver.minutes,
+            price: money(words, lookOver.amount),
+          })}
+        </p>
+      ) : null}
+    </section>
+  )
+}
+
+const Send: FC<RangePageProps> = ({ frame: { words }, id, needed, once, errors }) => {
+  if (needed)
+    return (
+      <section class="screen-only">
+        <p>{words.say('page.send.needed')}</p>
+        <div class="acts">
+          <a class="button" href={needed.href}>
+            {words.say('page.send.answer-rest')}
+          </a>
+        </div>
+      </section>
+    )
+  const fault = errorFor(errors, 'consent')
+  return (
+    <section class="screen-only">
+      <h2>{words.say('page.send.title')}</h2>
+      <p>{words.say('page.send.next')}</p>
+      <form method="post" action={paths.submission(id)}>
+        <Once once={once} />
+        <FieldFault name="consent" message={fault} />
+        <Tick
+          type="checkbox"
+          name="consent"
+          value="1"
+          id={fieldId('consent')}
+          label={words.say('page.send.consent')}
+          {...(fault ? { describedby: `${fieldId('consent')}-fault` } : {})}
+        />
+        <div class="acts">
+          <Button>{words.say('page.send.button')}</Button>
+          <a class="button quiet" href={paths.conversation(id)}>
+            {words.say('page.send.back')}
+          </a>
+        </div>
+      </form>
+    </section>
+  )
+}
+
+/** The range so far, or as sent: what it costs, how long, what to expect and what to watch. */
+export const RangePage: FC<RangePageProps> = (p) => {
+  const { frame, estimate, sent, errors } = p
+  const { words } = frame
+  const { expectation } = estimate
+  return (
+    <Layout frame={frame} title={words.say(sent ? 'page.range.title.sent' : 'page.range.title')}>
+      <ErrorSummary words={words} errors={errors} />
+      <section>
+        {sent ? (
+          <p role="status">{words.say('page.sent.reference', { reference: sent.reference })}</p>
+        ) : null}
+        <Headline {...p} />
+        <Days {...p} />
+      </section>
+      <section>
+        <h2>{words.say('page.expect')}</h2>
+        <p>{words.say(expectation.phrase)}</p>
+        <Why words={words} because={expectation.because} />
+      </section>
+      <Notes {...p} />
+      <RangeWork words={words} estimate={estimate} />
+      {sent ? (
+        <section>
+          <h2>{words.say('page.sent.next.title')}</h2>
+          <p>{words.say('page.sent.next')}</p>
+        </section>
+      ) : (
+        <>
+          <Narrowing {...p} />
+          <Send {...p} />
+        </>
+      )}
+    </Layout>
+  )
+}

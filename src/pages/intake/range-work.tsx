@@ -1,0 +1,107 @@
+import type { FC } from 'hono/jsx'
+import type { CouldAdd, Estimate, EstimateStep } from '../../quote/estimate-types'
+import { TRACKS } from '../../quote/rules'
+import type { Words } from '../../words/render'
+import { chanceWords } from '../parts/chance'
+import { hours, roundMoney } from '../parts/money-text'
+import { Why } from '../parts/why'
+
+export type RangeWorkProps = {
+  readonly words: Words
+  readonly estimate: Estimate
+}
+
+const Included: FC<RangeWorkProps> = ({ words, estimate }) => {
+  const tracks = TRACKS.flatMap((track) => {
+    const steps = estimate.steps.filter((s) => s.track === track)
+    return steps.length > 0 ? [{ track, steps }] : []
+  })
+  const because = (steps: readonly EstimateStep[]) => [...new Set(steps.flatMap((s) => s.because))]
+  return (
+    <section>
+      <h2>{words.say('page.work')}</h2>
+      {tracks.map(({ track, steps }) => (
+        <>
+          <h3>{words.say(`page.track.${track}`)}</h3>
+          <ul class="plain">
+            {steps.map((s) => (
+              <li>
+                {s.name ?? words.say(`step.${s.id}`)}
+                {s.byTime ? (
+                  <span class="quietly">
+                    {' '}
+                    {words.say('page.work.by-time', { cap: hours(words, s.byTime.capMinutes) })}
+                  </span>
+                ) : null}
+              </li>
+            ))}
+          </ul>
+          <Why words={words} because={because(steps)} />
+        </>
+      ))}
+    </section>
+  )
+}
+
+const name = (words: Words, c: CouldAdd): string =>
+  words.say(c.kind === 'event' ? `event.${c.id}` : `step.${c.id}`)
+
+/** What is in the range, what could come on top with its chance, and what is refused. */
+export const RangeWork: FC<RangeWorkProps> = (p) => {
+  const { words, estimate } = p
+  const { couldAdd, openPoints, scope } = estimate
+  return (
+    <>
+      {scope.turnedDown.length > 0 ? (
+        <section>
+          <h2>{words.say('page.refused')}</h2>
+          {scope.turnedDown.map((r) => (
+            <div class="note stop">
+              <p>
+                <b>{words.say(`refuse.${r.id}`, r.params)}</b>
+              </p>
+              {words.has(`refuse.${r.id}.turn`) ? (
+                <p>{words.say(`refuse.${r.id}.turn`, r.params)}</p>
+              ) : null}
+              <Why words={words} because={r.because} />
+            </div>
+          ))}
+        </section>
+      ) : null}
+      {estimate.steps.length > 0 ? <Included {...p} /> : null}
+      {couldAdd.length > 0 ? (
+        <section>
+          <h2>{words.say('page.could-add')}</h2>
+          <p class="quietly">{words.say('page.could-add.lead')}</p>
+          <ul class="plain">
+            {couldAdd.map((c) => (
+              <li>
+                {name(words, c)}{' '}
+                <span class="quietly">
+                  {words.say('page.could-add.line', {
+                    chance: chanceWords(words, c.probability),
+                    price: roundMoney(words, c.price),
+                  })}
+                </span>
+                <Why words={words} because={c.because} />
+              </li>
+            ))}
+          </ul>
+        </section>
+      ) : null}
+      {openPoints.length > 0 ? (
+        <section>
+          <h2>{words.say('page.open-points')}</h2>
+          <ul class="plain">
+            {openPoints.map((o) => (
+              <li>
+                {words.say(`open.${o.id}`)}
+                <Why words={words} because={o.because} />
+              </li>
+            ))}
+          </ul>
+        </section>
+      ) : null}
+    </>
+  )
+}
