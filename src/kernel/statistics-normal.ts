@@ -45,6 +45,8 @@ export const normalQuantile = (p: number): number => {
     if (pdf === 0) break
     const u = (normalCdf(x) - p) / pdf
     x -= u / (1 + (x * u) / 2)
+    // The steps converge cubically: after one this small nothing is left to gain.
+    if (Math.abs(u) < 1e-6) break
   }
   return x
 }

@@ -2,9 +2,9 @@ import { PERT_WEIGHT, pertVariance } from './pert'
 import type { ThreePoint } from './spread-input'
 
 /** Equal-probability strata of a table; each holds the quantile at its middle. */
-export const STRATA = 512
-const SHAPES = 32
-const CELLS = 128
+export const STRATA = 256
+const SHAPES = 16
+const CELLS = 64
 
 const unitTables: (Float64Array | undefined)[] = []
 

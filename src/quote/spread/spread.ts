@@ -34,15 +34,24 @@ export type Spread = {
 const DEFAULT_POINTS = 2048
 /** Values of the car factor tried at each point: far apart at one point, and evenly spread over all. */
 const FACTORS = 8
-const LEVELS = 1024
+const LEVELS = 512
 
 let normalLevels: Float64Array | undefined
 
-/** The car factor at the middle of LEVELS equal-probability strata; mean 1. */
+/** Standard normal quantiles at the middle of LEVELS equal-probability strata. */
+const computeNormalLevels = (): Float64Array => {
+  const out = new Float64Array(LEVELS)
+  for (let i = 0; i < LEVELS / 2; i++) {
+    const z = normalQuantile((i + 0.5) / LEVELS)
+    out[i] = z
+    out[LEVELS - 1 - i] = -z
+  }
+  return out
+}
+
+/** The car factor at the middle of the same strata; mean 1. */
 const factorLevels = (logVariance: number): Float64Array => {
-  normalLevels ??= Float64Array.from({ length: LEVELS }, (_, i) =>
-    normalQuantile((i + 0.5) / LEVELS),
-  )
+  normalLevels ??= computeNormalLevels()
   const sd = Math.sqrt(logVariance)
   return normalLevels.map((z) => Math.exp(sd * z - logVariance / 2))
 }
