@@ -1,5 +1,5 @@
 import type { PaintSettings } from './constants'
-import { gateWhys } from './gate'
+import { believableTotal, gateWhys } from './gate'
 import { type Guarded, guardPanel } from './guards'
 import { mixtureQuantile } from './mixture'
 import { aboveFloor, type Posterior, posteriorTopcoat, referenceModel } from './posterior'
@@ -112,6 +112,7 @@ export const gatherEvidence = (given: PanelFacts, ctx: PanelContext): Evidence =
         unknownHistory: car.unknownHistory === true || facts.refinish === 'unknown',
         total: read.total?.mean ?? null,
         thinnest,
+        believable: believableTotal(priors, s),
         reference: reference?.mean ?? null,
         fullyCleared:
           car.fullyClearedJambKnown === true || posterior.clearedWeight >= s.clearedJambWeight,

@@ -1,5 +1,6 @@
-import { mad, median } from '../../kernel/statistics'
+import { mad, median, normalQuantile } from '../../kernel/statistics'
 import type { PaintSettings } from './constants'
+import type { PaintPrior } from './priors'
 import { type PanelFacts, type Why, why } from './types'
 
 /** Is T an outlier against the car's other panels? Modified z-score on median and MAD, five panels or more. */
@@ -7,6 +8,16 @@ export const isOutlier = (total: number, all: readonly number[], s: PaintSetting
   if (all.length < 5) return false
   const off = Math.abs(total - median(all))
   return off > s.outlierLeast && 0.6745 * off > s.outlierScore * mad(all)
+}
+
+/** The thickest total (µm) that any of the priors still believes at the gate's own level. */
+export const believableTotal = (priors: readonly PaintPrior[], s: PaintSettings): number => {
+  const z = normalQuantile(1 - s.gateP / 2)
+  return Math.max(
+    ...priors.map(
+      ({ undercoat: u, topcoat: c }) => u.mean + c.mean + z * Math.sqrt(u.sd * u.sd + c.sd * c.sd),
+    ),
+  )
 }
 
 export type GateInput = {

@@ -10,6 +10,7 @@ const base: GuardInput = {
   unknownHistory: false,
   total: 130,
   thinnest: 130,
+  believable: 141,
   reference: null,
   fullyCleared: false,
 }
@@ -56,6 +57,7 @@ describe('the difference to the reference', () => {
     ['old, 9.9 off', { year: 1999, thinnest: 120, reference: 110.1 }, 'hand'],
     ['old, 10 off', { year: 1999, thinnest: 120, reference: 110 }, 'light'],
     ['unknown year, jamb higher', { year: null, thinnest: 110, reference: 130 }, 'hand'],
+    ['beyond what a factory sprays', { year: 1990, thinnest: 180, reference: 118 }, 'light'],
     ['no reference', { year: 1990, thinnest: 120 }, 'cut'],
   ] as const)('%s → %s', (_, change, reach) => expect(guard(change).reach).toBe(reach))
   it('caps a recent car with a cleared jamb at 4 µm', () =>

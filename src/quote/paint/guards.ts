@@ -10,6 +10,8 @@ export type GuardInput = {
   readonly unknownHistory: boolean
   readonly total: number | null
   readonly thinnest: number | null
+  /** The thickest total the prior still believes; paint beyond it says nothing about the topcoat. */
+  readonly believable: number
   readonly reference: number | null
   readonly fullyCleared: boolean
 }
@@ -90,7 +92,8 @@ const totalRules = (g: GuardInput, s: PaintSettings): readonly Rule[] => {
 /** The reference against the thinnest spot: a small difference means little clear, unless the jamb is fully cleared. */
 const differenceRules = (g: GuardInput, s: PaintSettings): readonly Rule[] => {
   if (g.thinnest === null || g.reference === null) return []
-  const difference = g.thinnest - g.reference
+  // More than the factory ever sprays is not more clear: it must not open the difference.
+  const difference = Math.min(g.thinnest, g.believable) - g.reference
   const old = g.year === null || g.year < s.recentYear
   if (difference > s.smallDifference) return []
   const params = { difference, thinnest: g.thinnest, reference: g.reference }

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest'
 import { type LimitKey, limits } from './constants'
 import { clampSettings, defaultSettings } from './settings'
 
+fc.configureGlobal({ seed: 20_260_101 })
+
 describe('studio overrides inside hard limits', () => {
   it.each([
     // Chevrolet bulletin 91-282-10: 0.5 mil; Buick bulletin 86-10-24: 1.4 mil of clear must remain.

@@ -6,6 +6,8 @@ import { discordant, poolSpots, spotOf } from './spot'
 import { readingPlan, spotLimits } from './spot-rules'
 import type { PaintSet } from './types'
 
+fc.configureGlobal({ seed: 20_260_101 })
+
 describe('type A and type B of one spot (GUM 4.2 and 4.3.7; gauge ±max(1 µm, 3 %))', () => {
   // Type A and B computed apart from this code with exact fractions; Student t one-sided 95 % of two and four
   // degrees 2.9199855804 and 2.1318467863 (NIST/SEMATECH e-Handbook 1.3.6.7.2), normal 1.6448536270.
