@@ -42,7 +42,7 @@ export const arrival: readonly StepRule[] = [
     after: ['check-in'],
     crewMax: 2,
     source: sourceOf('move-car'),
-    cautions: () => ['moving-cars'],
+    cautions: () => ['moving'],
     need: (r) =>
       has(r, dangers, 'not-driving') &&
       has(r, driveState, 'no-start', 'weak-brakes', 'no-steering', 'flat-tyres')

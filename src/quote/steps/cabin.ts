@@ -61,7 +61,7 @@ export const cabin: readonly StepRule[] = [
     order: 130,
     after: ['check-in', 'look-over', 'rodent-wipe'],
     source: sourceOf('cabin-empty'),
-    cautions: () => ['airbags'],
+    cautions: () => ['restraints'],
     need: byClass('cabin-empty'),
   }),
   step({
@@ -129,7 +129,7 @@ export const cabin: readonly StepRule[] = [
     after: [...dryFirst, 'cabin-vacuum', 'headliner'],
     crewMax: 2,
     source: sourceOf('plastics'),
-    cautions: () => ['airbags', 'no-dressing'],
+    cautions: () => ['restraints', 'no-dressing'],
     need: byClass('plastics'),
     byTime: byTimeWhen(neglected, byClass('plastics')),
   }),

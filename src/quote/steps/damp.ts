@@ -31,7 +31,7 @@ const lift: StepRule['need'] = (r) =>
   lifted(r) ? need('lift-carpet', 1, 'car', floors(r) * (dirtyWater(r) ? 1.5 : 1)) : null
 
 const waterCautions = (r: Reader): readonly string[] => [
-  'airbag-wet-electrics',
+  'wet-electrics',
   ...(dirtyWater(r) ? ['dirty-water'] : []),
 ]
 
@@ -156,7 +156,7 @@ export const damp: readonly StepRule[] = [
     crewMax: 2,
     duties: ['clips', 'belts'],
     source: sourceOf('carpet-refit'),
-    cautions: () => ['airbags'],
+    cautions: () => ['restraints'],
     need: (r) => (lifted(r) ? need('carpet-refit', 1, 'car', floors(r)) : null),
   }),
 ]

@@ -44,7 +44,7 @@ const glue: StepRule['need'] = (r) => {
 const letters: StepRule['need'] = (r) =>
   hasLettering(r) ? need('lettering', 2, 'piece', sizeFactor(r)) : null
 
-const films = ['solvent', 'heat-limit', 'scald'] as const
+const films = ['adhesive-solvent', 'film-heat'] as const
 
 export const film: readonly StepRule[] = [
   step({
@@ -89,7 +89,7 @@ export const film: readonly StepRule[] = [
     pausable: false,
     crewMax: 2,
     source: sourceOf('adhesive'),
-    cautions: () => ['solvent', 'oily-rags'],
+    cautions: () => ['adhesive-solvent', 'oily-rags'],
     need: glue,
     byTime: byTimeWhen(filmByHour, glue),
   }),
@@ -99,7 +99,7 @@ export const film: readonly StepRule[] = [
     order: 248,
     after: ['wash'],
     source: sourceOf('stickers'),
-    cautions: () => ['solvent'],
+    cautions: () => ['adhesive-solvent'],
     need: (r) => (hasStickers(r) ? need('stickers', 3, 'piece') : null),
   }),
   step({
@@ -108,7 +108,7 @@ export const film: readonly StepRule[] = [
     order: 250,
     after: ['wash'],
     source: sourceOf('film-glass'),
-    cautions: () => ['heated-glass', 'solvent'],
+    cautions: () => ['heated-glass', 'adhesive-solvent'],
     need: (r) =>
       has(r, dangers, 'film') && has(r, filmWhere, 'glass') ? need('film-glass', 1, 'piece') : null,
     byTime: (r) => (has(r, tint, 'heated-glass') ? { capMinutes: 300 } : null),

@@ -32,7 +32,7 @@ export const handOver = (worked: readonly string[]): readonly StepRule[] => [
     order: 910,
     after: [...worked, 'clean-down'],
     source: sourceOf('refit-checks'),
-    cautions: (r) => (wants(r, 'wheels-off') ? ['torque'] : ['licensed-trade']),
+    cautions: (r) => (wants(r, 'wheels-off') ? ['wheel-nuts'] : ['licensed-trade']),
     need: (r) => (refitted(r) ? need('refit-checks', 1, 'car') : null),
   }),
   step({

@@ -10,7 +10,7 @@ import { defects } from '../../intake/questions/defects'
 import { polishedBefore } from '../../intake/questions/polished-before'
 import type { Reader } from '../../intake/reader'
 import { type Context, owns, POLISH_LEVELS, type PolishLevel } from '../context'
-import type { BodyPanel } from '../panels'
+import { type BodyPanel, outerAreaM2 } from '../panels'
 import { bodyPanels } from './body-panels'
 
 /** Places of the body each place of the peeling question stands for; edges are taped, not left out. */
@@ -49,6 +49,16 @@ export const leftOut = (r: Reader): readonly string[] | 'all' => {
   if (!freshPaint(r)) return lifting
   const fresh = freshPanels(r)
   return fresh.length === 0 ? 'all' : [...lifting, ...fresh]
+}
+
+/** Share of the painted area that may be rubbed at all, 0 to 1. */
+export const openShare = (r: Reader): number => {
+  const out = leftOut(r)
+  if (out === 'all') return 0
+  if (out.length === 0) return 1
+  const panels = bodyPanels(r)
+  const open = panels.filter((p) => !out.includes(p.place))
+  return outerAreaM2(open) / outerAreaM2(panels)
 }
 
 /**

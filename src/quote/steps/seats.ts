@@ -49,7 +49,7 @@ export const seatSteps: readonly StepRule[] = [
     crewMax: 2,
     kit: ['extractor'],
     source: sourceOf('seats-textile'),
-    cautions: () => ['airbags', 'electricity-near-water'],
+    cautions: () => ['restraints', 'electricity-near-water'],
     lag: (r, c) =>
       textile(r, c) ? { minutes: dries.seat, kind: 'elapsed', blocks: 'car', why: 'dry' } : null,
     need: textile,
@@ -89,7 +89,7 @@ export const seatSteps: readonly StepRule[] = [
     after: wetAfter,
     duties: ['belts'],
     source: sourceOf('belts'),
-    cautions: () => ['belts'],
+    cautions: () => ['restraints'],
     need: (r, c) =>
       wetClean(r, c) && (neglected(r) || has(r, cabinMarks, 'smoke', 'vomit'))
         ? need('belts', 1, 'car')
@@ -102,7 +102,10 @@ export const seatSteps: readonly StepRule[] = [
     after: [...wetAfter, 'seats-textile', 'plastics', 'leather-clean'],
     kit: ['extractor'],
     source: sourceOf('carpet-extraction'),
-    cautions: () => ['electricity-near-water'],
+    cautions: (r) =>
+      has(r, cabinMarks, 'urine', 'vomit')
+        ? ['electricity-near-water', 'body-fluids']
+        : ['electricity-near-water'],
     lag: (r, c) =>
       carpet(r, c) ? { minutes: dries.carpet, kind: 'elapsed', blocks: 'car', why: 'dry' } : null,
     need: carpet,

@@ -20,7 +20,7 @@ export const underside: readonly StepRule[] = [
     after: [...arrived, 'rodent-wipe', 'wiring-look'],
     masks: ['air-intake', 'connectors', 'alternator'],
     source: sourceOf('engine-bay'),
-    cautions: (r) => ['engine-bay', ...(highVoltage(r) ? ['high-voltage'] : [])],
+    cautions: (r) => ['engine-wash', ...(highVoltage(r) ? ['high-voltage'] : [])],
     need: (r) => (wants(r, 'engine-bay') ? need('engine-bay', 1, 'car') : null),
   }),
   step({
@@ -31,7 +31,7 @@ export const underside: readonly StepRule[] = [
     lift: true,
     kit: ['lift'],
     source: sourceOf('underside'),
-    cautions: (r) => ['lift-stands', 'jack-points', ...(highVoltage(r) ? ['high-voltage'] : [])],
+    cautions: (r) => ['lifting', ...(highVoltage(r) ? ['high-voltage'] : [])],
     need: (r) => {
       if (!wants(r, 'underside') || r.value(jacking) === 'rusty') return null
       const salted = has(r, cabinMarks, 'salt') || has(r, dangers, 'not-driving') ? 1.2 : 1

@@ -10,6 +10,7 @@ import { defects } from '../../intake/questions/defects'
 import type { Reader } from '../../intake/reader'
 import type { StepRule } from '../rules'
 import { need, plus, row, sourceOf, times } from './need'
+import { openShare } from './polish-scope'
 import { step } from './step'
 
 const paintwork = (r: Reader): boolean => wants(r, 'paint', 'protect')
@@ -72,7 +73,7 @@ export const wash: readonly StepRule[] = [
     order: 270,
     after: ['wash', 'second-wash', 'adhesive'],
     source: sourceOf('decontamination'),
-    cautions: () => ['acid-and-metal', 'product-label'],
+    cautions: () => ['fallout-remover', 'acid-and-metal'],
     need: (r) => {
       const system = paintwork(r) ? finishSystem(r) : 'lacquer'
       if (system === 'lacquer') return null
@@ -89,11 +90,9 @@ export const wash: readonly StepRule[] = [
     after: ['decontamination', 'second-wash', 'wash'],
     source: sourceOf('clay'),
     need: (r) => {
-      if (!paintwork(r) || peels(r)) return null
-      const system = finishSystem(r)
-      return system === 'lacquer' || system === 'matte'
-        ? null
-        : need('clay', 1, 'car', sizeFactor(r))
+      const system = paintwork(r) ? finishSystem(r) : 'matte'
+      if (system === 'lacquer' || system === 'matte') return null
+      return need('clay', 1, 'car', sizeFactor(r) * openShare(r))
     },
   }),
   step({

@@ -24,7 +24,8 @@ export const wheels: readonly StepRule[] = [
     kit: ['stands', 'torque-wrench'],
     duties: ['torque', 'recheck-distance'],
     source: sourceOf('wheels-off'),
-    cautions: () => ['lift-stands', 'jack-points'],
+    cautions: (r) =>
+      r.value(wheelKind) === 'cracked' ? ['lifting', 'cracked-wheel'] : ['lifting'],
     need: each('wheels-off'),
   }),
   step({
@@ -47,7 +48,7 @@ export const wheels: readonly StepRule[] = [
     after: ['wheels-off'],
     kit: ['stands', 'torque-wrench'],
     source: sourceOf('calipers'),
-    cautions: () => ['brake-surfaces', 'lift-stands'],
+    cautions: () => ['brake-surfaces', 'lifting'],
     need: each('calipers'),
   }),
   step({
@@ -74,7 +75,7 @@ export const wheels: readonly StepRule[] = [
     kit: ['stands', 'torque-wrench'],
     duties: ['torque', 'recheck-distance'],
     source: sourceOf('wheels-on'),
-    cautions: () => ['torque', 'lift-stands'],
+    cautions: () => ['wheel-nuts', 'lifting'],
     need: each('wheels-on'),
   }),
 ]
