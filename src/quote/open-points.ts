@@ -1,3 +1,4 @@
+import type { Answers } from '../intake/answers'
 import { leakOpen } from '../intake/facts/damp'
 import { freshPaint } from '../intake/facts/fresh-paint'
 import { wants } from '../intake/facts/wants'
@@ -47,7 +48,8 @@ import { wetWhere } from '../intake/questions/wet-where'
 import { wheels } from '../intake/questions/wheels'
 import { year } from '../intake/questions/year'
 import { yearCheck } from '../intake/questions/year-check'
-import type { Reader } from '../intake/reader'
+import { type Reader, reader } from '../intake/reader'
+import type { Context } from './context'
 import { has, is } from './risks/read'
 import type { OpenRule } from './rules'
 
@@ -131,3 +133,13 @@ const contradictions: readonly OpenRule[] = [
 
 /** What is checked when the car arrives, because it is not known or two answers disagree. */
 export const openPoints: readonly OpenRule[] = [...unsettled, ...stated, ...contradictions]
+
+/** The checks of one set of answers, each with the questions that were read for it. */
+export const openPointsOf = (
+  answers: Answers,
+  c: Context,
+): readonly { readonly id: string; readonly because: readonly string[] }[] =>
+  openPoints.flatMap(({ id, when }) => {
+    const r = reader(answers)
+    return when(r, c) ? [{ id, because: r.because() }] : []
+  })

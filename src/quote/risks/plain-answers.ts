@@ -1,0 +1,108 @@
+import type { Answers } from '../../intake/answers'
+import type { Context } from '../context'
+
+/** For tests: a car of no trouble, every question settled. A value of `unsure` is not known. */
+const quiet: Readonly<Record<string, unknown>> = {
+  dangers: [],
+  body: 'saloon',
+  size: 'mid',
+  year: 2014,
+  services: ['paint'],
+  'cabin-state': 'tidy',
+  'cabin-marks': [],
+  wish: 'preserve',
+  'paint-history': 'original',
+  'respray-panels': [],
+  'fresh-paint-weeks': 60,
+  colour: 'mid',
+  'cloth-test': 'clean',
+  'peel-where': [],
+  'film-kind': ['clear-film'],
+  'film-where': ['front-bumper'],
+  'film-age': 1,
+  'film-state': ['pliable'],
+  'film-over': 'factory',
+  'wet-where': ['boot'],
+  'wet-source': 'left-open',
+  'wet-depth': 'surface',
+  'wet-electrics': false,
+  growth: [],
+  'mould-area': 'coin',
+  'sensitive-people': false,
+  'roof-kind': 'hard',
+  'drive-state': [],
+  defects: [],
+  use: 'weekend',
+  deadline: null,
+  finish: 'metallic',
+  'polished-before': 'never',
+  'earlier-protection': ['wax'],
+  'panel-material': 'steel',
+  'hard-soft': 'normal',
+  'owner-since': 2014,
+  'one-owner': 'one',
+  patina: [],
+  'kept-washed': 'hand',
+  leather: ['cloth-only'],
+  headliner: 'firm',
+  trim: [],
+  belongings: [],
+  'warning-lights': [],
+  wheels: 'painted',
+  'locking-key': 'have',
+  spacers: false,
+  ride: 'normal',
+  jacking: 'sound',
+  'engine-kind': 'combustion',
+  'roof-state': [],
+  tint: ['heated-glass'],
+  budget: null,
+  authority: 'mine',
+  payer: 'me',
+  claim: false,
+  'where-car': 'bring',
+}
+
+export const UNSURE = 'unsure'
+
+/** The quiet car with some answers changed; a key set to undefined is not answered at all. */
+export const car = (changed: Readonly<Record<string, unknown>> = {}): Answers =>
+  Object.fromEntries(
+    Object.entries({ ...quiet, ...changed })
+      .filter(([, v]) => v !== undefined)
+      .map(([id, v]) => [id, v === UNSURE ? { unsure: true } : { value: v }]),
+  )
+
+/** A studio of 2026 with a gauge for steel only; rules read no more of the settings than the kit. */
+export const context = (kit: Context['settings']['kit'] = ['gauge-ferrous']): Context => ({
+  nowYear: 2026,
+  settings: {
+    rev: 1,
+    currency: 'EUR',
+    exponent: 2,
+    ratePerHour: 5000,
+    taxMillionths: 0,
+    taxRounding: 'half-up',
+    taxBasis: 'total',
+    pricesWithTax: false,
+    roundTo: 1,
+    minimumCharge: 0,
+    offerPercentile: 0.6,
+    depositMillionths: 0,
+    bayDayRate: 0,
+    validDays: 30,
+    extrasLimit: 0,
+    materialsPerHour: 0,
+    people: 1,
+    bays: 1,
+    lifts: 0,
+    week: [],
+    daysOff: [],
+    machineMinutesPerPersonDay: 300,
+    dayCapMinutes: 480,
+    setUpMinutesPerDay: 0,
+    zone: [],
+    kit,
+    steps: {},
+  },
+})
