@@ -1,0 +1,136 @@
+import type { FC } from 'hono/jsx'
+import type { Words } from '../../words/render'
+import { type FieldError, type Kept, keptOne } from '../frame'
+import { Button, Once } from '../parts/button'
+import { errorFor, FieldFault, fieldId } from '../parts/error-summary'
+import { Field } from '../parts/field'
+import { money } from '../parts/money-text'
+import { NoteView } from '../parts/note-view'
+import { Tick } from '../parts/tick'
+import { paths } from '../paths'
+import type { QuoteView } from './quote-view'
+
+export type DecisionFormProps = {
+  readonly words: Words
+  readonly id: string
+  readonly quote: QuoteView
+  readonly once: string
+  readonly errors?: readonly FieldError[]
+  readonly kept?: Kept
+}
+
+const Options: FC<DecisionFormProps> = ({ words, quote, kept, errors }) =>
+  quote.options && quote.options.length > 0 ? (
+    <fieldset>
+      <legend>{words.say('page.decide.options')}</legend>
+      <FieldFault name="option" message={errorFor(errors, 'option')} />
+      <div class="ticks">
+        {quote.options.map((o, i) => (
+          <Tick
+            type="radio"
+            name="option"
+            value={o.id}
+            label={`${String.fromCharCode(65 + i)}. ${o.text}`}
+            hint={money(words, o.total)}
+            checked={keptOne(kept, 'option') === o.id}
+            {...(i === 0 ? { id: fieldId('option') } : {})}
+          />
+        ))}
+      </div>
+    </fieldset>
+  ) : null
+
+/** Notes that ask for a decision must be ticked as read before the yes counts. */
+const MustRead: FC<DecisionFormProps> = ({ words, quote, kept, errors }) => {
+  const notes = quote.estimate.riskNotes.filter((n) => n.decision)
+  if (notes.length === 0) return null
+  return (
+    <fieldset>
+      <legend>{words.say('page.decide.read')}</legend>
+      <FieldFault name="acknowledged" message={errorFor(errors, 'acknowledged')} />
+      {notes.map((note, i) => (
+        <NoteView words={words} note={note}>
+          <Tick
+            type="checkbox"
+            name="acknowledged[]"
+            value={note.id}
+            label={words.say('page.decide.have-read')}
+            checked={kept?.['acknowledged[]']?.includes(note.id) ?? false}
+            {...(i === 0 ? { id: fieldId('acknowledged') } : {})}
+          />
+        </NoteView>
+      ))}
+    </fieldset>
+  )
+}
+
+const Hidden: FC<DecisionFormProps & { readonly decision: string }> = (p) => (
+  <>
+    <Once once={`${p.once}-${p.decision}`} />
+    <input type="hidden" name="revision" value={String(p.quote.revision)} />
+    <input type="hidden" name="decision" value={p.decision} />
+  </>
+)
+
+/** The customer's word on exactly this revision: yes, a question, or no. */
+export const DecisionForm: FC<DecisionFormProps> = (p) => {
+  const { words, id, quote, errors, kept } = p
+  const shared = errors ? { errors } : {}
+  return (
+    <section class="screen-only" id="decide">
+      <h2>{words.say('page.decide')}</h2>
+      <form method="post" action={paths.decision(id)} novalidate>
+        <Hidden {...p} decision="accept" />
+        <MustRead {...p} />
+        <Options {...p} />
+        <Field
+          name="name"
+          label={words.say('page.decide.name')}
+          hint={words.say('page.decide.name.hint')}
+          autocomplete="name"
+          maxlength={200}
+          value={keptOne(kept, 'name')}
+          {...shared}
+        />
+        <div class="acts">
+          <Button>
+            {words.say('page.decide.accept', { total: money(words, quote.offer.total) })}
+          </Button>
+        </div>
+      </form>
+      <details open={keptOne(kept, 'decision') === 'ask'}>
+        <summary>{words.say('page.decide.ask')}</summary>
+        <form method="post" action={paths.decision(id)} novalidate>
+          <Hidden {...p} decision="ask" />
+          <Field
+            name="text"
+            id="f-ask"
+            label={words.say('page.decide.ask.text')}
+            rows={4}
+            value={keptOne(kept, 'decision') === 'ask' ? keptOne(kept, 'text') : ''}
+          />
+          <div class="acts">
+            <Button quiet>{words.say('page.decide.ask.send')}</Button>
+          </div>
+        </form>
+      </details>
+      <details open={keptOne(kept, 'decision') === 'decline'}>
+        <summary>{words.say('page.decide.decline')}</summary>
+        <form method="post" action={paths.decision(id)} novalidate>
+          <Hidden {...p} decision="decline" />
+          <Field
+            name="text"
+            id="f-decline"
+            label={words.say('page.decide.decline.text')}
+            hint={words.say('page.decide.decline.hint')}
+            rows={3}
+            value={keptOne(kept, 'decision') === 'decline' ? keptOne(kept, 'text') : ''}
+          />
+          <div class="acts">
+            <Button quiet>{words.say('page.decide.decline.send')}</Button>
+          </div>
+        </form>
+      </details>
+    </section>
+  )
+}

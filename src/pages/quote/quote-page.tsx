@@ -1,0 +1,160 @@
+import type { FC } from 'hono/jsx'
+import type { FieldError, Frame, Kept } from '../frame'
+import { Layout } from '../layout'
+import { ErrorSummary } from '../parts/error-summary'
+import { date, money, roundMoney } from '../parts/money-text'
+import { NoteView } from '../parts/note-view'
+import { SpanBar } from '../parts/span-bar'
+import { Timetable } from '../parts/timetable'
+import { Why } from '../parts/why'
+import { DecisionForm } from './decision-form'
+import { QuoteLines, stepNames } from './quote-lines'
+import type { QuoteView } from './quote-view'
+
+export type QuotePageProps = {
+  readonly frame: Frame
+  readonly id: string
+  readonly quote: QuoteView
+  readonly once: string
+  /** False when it is answered already, lapsed or called back. */
+  readonly canDecide: boolean
+  /** Said instead of the form, e.g. that it was valid until a date. */
+  readonly closed?: string
+  /** A question asked and what the studio replied, in order. */
+  readonly talk?: readonly {
+    readonly from: 'customer' | 'studio'
+    readonly text: string
+    readonly on: string
+  }[]
+  readonly errors?: readonly FieldError[]
+  readonly kept?: Kept
+}
+
+const Offered: FC<QuotePageProps> = ({ frame: { words }, quote }) => {
+  const { offer, estimate } = quote
+  const { plan } = estimate
+  return (
+    <section>
+      <p class="quietly">
+        {words.say('page.quote.which', {
+          reference: quote.reference,
+          revision: quote.revision,
+          date: quote.sentOn,
+        })}{' '}
+        {quote.car}
+      </p>
+      <h1>{words.say('page.quote.offer', { total: money(words, offer.total) })}</h1>
+      <p>{words.say('page.quote.beside', { low: offer.low, high: offer.high })}</p>
+      <SpanBar
+        low={offer.low}
+        likely={offer.total}
+        high={offer.high}
+        lowText={roundMoney(words, offer.low)}
+        likelyText={words.say('page.quote.this-offer', { v: offer.total })}
+        highText={roundMoney(words, offer.high)}
+      />
+      <p>
+        {words.say('page.range.days', { n: plan.days.length })}{' '}
+        {words.say('page.quote.valid', { date: quote.validUntil })}
+        {offer.deposit > 0
+          ? ` ${words.say('page.quote.deposit', { amount: money(words, offer.deposit) })}`
+          : ''}
+      </p>
+      {quote.message ? <p class="said">{quote.message}</p> : null}
+    </section>
+  )
+}
+
+const Talk: FC<QuotePageProps> = ({ frame: { words }, talk = [] }) =>
+  talk.length === 0 ? null : (
+    <section>
+      <h2>{words.say('page.talk')}</h2>
+      <ol class="lines">
+        {talk.map((t) => (
+          <li>
+            <p class="asked">
+              {words.say(`page.talk.${t.from}`)}, {date(words, t.on)}
+            </p>
+            <p class="said">{t.text}</p>
+          </li>
+        ))}
+      </ol>
+    </section>
+  )
+
+/** A sent revision: what is offered line by line, what to know, and the form to answer it. */
+export const QuotePage: FC<QuotePageProps> = (p) => {
+  const { frame, quote, errors } = p
+  const { words } = frame
+  const { estimate } = quote
+  const told = estimate.riskNotes.filter((n) => !(p.canDecide && n.decision))
+  return (
+    <Layout
+      frame={frame}
+      title={words.say('page.quote.title', {
+        revision: quote.revision,
+        reference: quote.reference,
+      })}
+    >
+      <ErrorSummary words={words} errors={errors} />
+      <Offered {...p} />
+      {quote.changes && quote.changes.length > 0 ? (
+        <section>
+          <h2>{words.say('page.quote.changed')}</h2>
+          <ul>
+            {quote.changes.map((text) => (
+              <li>{text}</li>
+            ))}
+          </ul>
+        </section>
+      ) : null}
+      <section>
+        <h2>{words.say('page.quote.lines')}</h2>
+        <QuoteLines
+          words={words}
+          offer={quote.offer}
+          estimate={estimate}
+          taxMillionths={quote.taxMillionths}
+        />
+      </section>
+      <section>
+        <h2>{words.say('page.expect')}</h2>
+        <p>{words.say(estimate.expectation.phrase)}</p>
+        <Why words={words} because={estimate.expectation.because} />
+      </section>
+      {told.length > 0 ? (
+        <section>
+          <h2>{words.say('page.notes')}</h2>
+          {told.map((note) => (
+            <NoteView words={words} note={note} />
+          ))}
+        </section>
+      ) : null}
+      <section>
+        <h2>{words.say('page.days')}</h2>
+        <Timetable words={words} plan={estimate.plan} stepName={stepNames(words, estimate.steps)} />
+      </section>
+      <Talk {...p} />
+      {p.canDecide ? (
+        <DecisionForm
+          words={words}
+          id={p.id}
+          quote={quote}
+          once={p.once}
+          {...(errors ? { errors } : {})}
+          {...(p.kept ? { kept: p.kept } : {})}
+        />
+      ) : p.closed ? (
+        <section>
+          <p>{p.closed}</p>
+        </section>
+      ) : null}
+      {quote.terms ? (
+        <section>
+          <h2>{words.say('page.quote.terms')}</h2>
+          <p class="said-plainly">{quote.terms}</p>
+        </section>
+      ) : null}
+    </Layout>
+  )
+}

@@ -1,0 +1,30 @@
+import type { Adjustment, Offer, QuoteLine } from '../../docket/kinds'
+import type { Estimate } from '../../quote/estimate-types'
+
+/** One sent revision as the customer reads it: the frozen offer with the estimate it rests on. */
+export type QuoteView = {
+  readonly revision: number
+  readonly reference: string
+  /** The car in a few words. */
+  readonly car: string
+  readonly offer: Offer
+  readonly estimate: Estimate
+  readonly validUntil: string
+  readonly sentOn: string
+  readonly terms: string
+  /** Tax rate in millionths, for the line that states it. */
+  readonly taxMillionths: number
+  readonly pricesWithTax: boolean
+  /** What the studio wrote beside it. */
+  readonly message?: string
+  /** Lines that state only how they differ; none is chosen beforehand. */
+  readonly options?: readonly {
+    readonly id: string
+    readonly text: string
+    readonly total: number
+  }[]
+  /** Sentences of the computed difference to the revision sent before. */
+  readonly changes?: readonly string[]
+}
+
+export type { Adjustment, Offer, QuoteLine }
