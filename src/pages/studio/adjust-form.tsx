@@ -1,0 +1,269 @@
+import type { FC } from 'hono/jsx'
+import type { Adjustment } from '../../docket/kinds'
+import type { EstimateStep } from '../../quote/estimate-types'
+import type { Words } from '../../words/render'
+import { type FieldError, type Kept, keptOne } from '../frame'
+import { Button, Once } from '../parts/button'
+import { Field } from '../parts/field'
+import { hours, money } from '../parts/money-text'
+import { Tick } from '../parts/tick'
+import { becauseTexts } from '../parts/why'
+import { paths } from '../paths'
+import { lineName } from '../quote/quote-lines'
+import type { DocketView } from './docket-view'
+
+export type AdjustFormProps = {
+  readonly words: Words
+  readonly docket: DocketView
+  readonly once: string
+  readonly errors?: readonly FieldError[]
+  readonly kept?: Kept
+}
+
+type Line = { readonly step: string; readonly estimated: EstimateStep | undefined }
+
+const forStep = (all: readonly Adjustment[], step: string) => {
+  const own = all.filter((a) => 'step' in a && a.step === step)
+  const minutes = own.findLast((a) => a.kind === 'minutes')
+  const price = own.findLast((a) => a.kind === 'price')
+  const remove = own.findLast((a) => a.kind === 'remove')
+  return {
+    minutes: minutes?.kind === 'minutes' ? String(minutes.minutes) : '',
+    price: price?.kind === 'price' ? String(price.amount) : '',
+    removed: remove !== undefined,
+    why: own.at(-1)?.why ?? '',
+  }
+}
+
+/** Changes of one line, folded away until wanted; field names carry the step. */
+const LineFields: FC<AdjustFormProps & { readonly step: string }> = (p) => {
+  const { words, step, kept } = p
+  const now = forStep(p.docket.adjustments, step)
+  const name = (what: string): string => `${what}:${step}`
+  const errors = p.errors ? { errors: p.errors } : {}
+  const value = (what: string, was: string): string => keptOne(kept, name(what), was)
+  return (
+    <details open={(p.errors ?? []).some((e) => e.field.endsWith(`:${step}`))}>
+      <summary>{words.say(now.why ? 'page.adjust.changed' : 'page.adjust')}</summary>
+      <div class="pair">
+        <Field
+          name={name('minutes')}
+          label={words.say('page.adjust.minutes')}
+          value={value('minutes', now.minutes)}
+          inputmode="numeric"
+          short
+          {...errors}
+        />
+        <Field
+          name={name('price')}
+          label={words.say('page.adjust.price')}
+          value={value('price', now.price)}
+          inputmode="decimal"
+          short
+          {...errors}
+        />
+      </div>
+      <Tick
+        type="checkbox"
+        name={name('remove')}
+        value="1"
+        label={words.say('page.adjust.remove')}
+        checked={kept ? keptOne(kept, name('remove')) === '1' : now.removed}
+      />
+      <Field
+        name={name('why')}
+        label={words.say('page.adjust.why')}
+        value={value('why', now.why)}
+        maxlength={500}
+        {...errors}
+      />
+    </details>
+  )
+}
+
+const Row: FC<AdjustFormProps & { readonly line: Line }> = (p) => {
+  const { words, docket, line } = p
+  const offered = docket.offer?.lines.find((l) => l.step === line.step)
+  const s = line.estimated
+  const because = s ? becauseTexts(words, s.because) : []
+  const name =
+    offered ?? (s?.name === undefined ? { step: line.step } : { step: line.step, name: s.name })
+  return (
+    <tr>
+      <td>
+        {lineName(words, name)}
+        {offered?.byTime ? (
+          <p class="quietly">
+            {words.say('page.quote.by-time', {
+              cap: hours(words, offered.byTime.capMinutes),
+              amount: money(words, offered.byTime.capAmount),
+            })}
+          </p>
+        ) : null}
+        <LineFields {...p} step={line.step} />
+      </td>
+      <td data-label={words.say('page.because')} class="quietly">
+        {because.length > 0 ? (
+          <details>
+            <summary>{words.say('page.because.n', { n: because.length })}</summary>
+            <ul>
+              {because.map((text) => (
+                <li>{text}</li>
+              ))}
+            </ul>
+            {s ? <p class="source">{words.say('page.why.source', { source: s.source })}</p> : null}
+          </details>
+        ) : null}
+      </td>
+      <td class="n" data-label={words.say('page.likely')}>
+        {s ? hours(words, s.expectedMinutes) : offered ? hours(words, offered.minutes) : ''}
+      </td>
+      <td class="n" data-label={words.say('page.could-be')}>
+        {s
+          ? words.say('page.minutes-span', {
+              low: s.minutes.optimistic,
+              high: s.minutes.pessimistic,
+            })
+          : ''}
+      </td>
+      <td class="n" data-label={words.say('page.quote.amount')}>
+        {offered ? money(words, offered.amount) : ''}
+      </td>
+    </tr>
+  )
+}
+
+const Overall: FC<AdjustFormProps> = ({ words, docket, errors, kept }) => {
+  const shared = errors ? { errors } : {}
+  const discount = docket.adjustments.findLast((a) => a.kind === 'discount')
+  const people = docket.adjustments.findLast((a) => a.kind === 'people')
+  const was = (name: string, otherwise: string): string => keptOne(kept, name, otherwise)
+  return (
+    <>
+      <fieldset>
+        <legend>{words.say('page.adjust.add')}</legend>
+        <Field
+          name="add-name"
+          label={words.say('page.adjust.add.name')}
+          value={was('add-name', '')}
+          maxlength={200}
+          {...shared}
+        />
+        <div class="pair">
+          <Field
+            name="add-minutes"
+            label={words.say('page.adjust.minutes')}
+            value={was('add-minutes', '')}
+            inputmode="numeric"
+            short
+            {...shared}
+          />
+          <Field
+            name="add-price"
+            label={words.say('page.adjust.price')}
+            value={was('add-price', '')}
+            inputmode="decimal"
+            short
+            {...shared}
+          />
+        </div>
+        <Field
+          name="add-why"
+          label={words.say('page.adjust.why')}
+          value={was('add-why', '')}
+          maxlength={500}
+          {...shared}
+        />
+      </fieldset>
+      <fieldset>
+        <legend>{words.say('page.adjust.whole')}</legend>
+        <div class="pair">
+          <Field
+            name="discount"
+            label={words.say('page.adjust.discount')}
+            value={was('discount', discount?.kind === 'discount' ? String(discount.amount) : '')}
+            inputmode="decimal"
+            short
+            {...shared}
+          />
+          <Field
+            name="people"
+            label={words.say('page.adjust.people')}
+            value={was('people', people?.kind === 'people' ? String(people.people) : '')}
+            inputmode="numeric"
+            short
+            {...shared}
+          />
+        </div>
+        <Field
+          name="whole-why"
+          label={words.say('page.adjust.why')}
+          value={was('whole-why', discount?.why ?? people?.why ?? '')}
+          maxlength={500}
+          {...shared}
+        />
+        <Field
+          name="message"
+          label={words.say('page.adjust.message')}
+          rows={4}
+          value={was('message', '')}
+          maxlength={4000}
+          {...shared}
+        />
+      </fieldset>
+    </>
+  )
+}
+
+/** All lines with their reasons, and one form that tries a change or saves it as a revision. */
+export const AdjustForm: FC<AdjustFormProps> = (p) => {
+  const { words, docket, once } = p
+  const estimated = docket.estimate?.steps ?? []
+  const known = new Set(estimated.map((s) => s.id))
+  const lines: readonly Line[] = [
+    ...estimated.map((s) => ({ step: s.id, estimated: s })),
+    ...(docket.offer?.lines ?? [])
+      .filter((l) => !known.has(l.step))
+      .map((l) => ({ step: l.step, estimated: undefined })),
+  ]
+  return (
+    <section id="lines">
+      <h2>{words.say('page.docket.lines')}</h2>
+      <form method="post" action={paths.docketRevision(docket.id)} novalidate>
+        <Once once={once} />
+        <input type="hidden" name="rev" value={String(docket.rev)} />
+        <table class="stack">
+          <thead>
+            <tr>
+              <th scope="col">{words.say('page.quote.line')}</th>
+              <th scope="col">{words.say('page.because')}</th>
+              <th scope="col" class="n">
+                {words.say('page.likely')}
+              </th>
+              <th scope="col" class="n">
+                {words.say('page.could-be')}
+              </th>
+              <th scope="col" class="n">
+                {words.say('page.quote.amount')}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {lines.map((line) => (
+              <Row {...p} line={line} />
+            ))}
+          </tbody>
+        </table>
+        <Overall {...p} />
+        <div class="acts">
+          <Button name="act" value="save">
+            {words.say('page.adjust.save', { n: docket.revisions.length + 1 })}
+          </Button>
+          <Button name="act" value="try" quiet>
+            {words.say('page.adjust.try')}
+          </Button>
+        </div>
+      </form>
+    </section>
+  )
+}

@@ -1,0 +1,91 @@
+import type { FC } from 'hono/jsx'
+import type { Frame } from '../frame'
+import { Layout } from '../layout'
+import { Button, Once } from '../parts/button'
+import { Field, Select } from '../parts/field'
+import { date } from '../parts/money-text'
+import { PrivateLink } from '../parts/private-link'
+import { paths } from '../paths'
+
+export type DeviceView = {
+  readonly id: string
+  readonly label: string
+  readonly rights: 'owner' | 'bench'
+  readonly since: string
+  readonly lastSeen: string | null
+  readonly here: boolean
+}
+
+export type DevicesPageProps = {
+  readonly frame: Frame
+  readonly devices: readonly DeviceView[]
+  readonly once: string
+  /** A fresh one-use link for another device. */
+  readonly link?: { readonly href: string; readonly qrSvg?: string }
+}
+
+/** Who may open the studio's pages, and how another device gets in. */
+export const DevicesPage: FC<DevicesPageProps> = ({ frame, devices, once, link }) => {
+  const { words } = frame
+  return (
+    <Layout frame={frame} title={words.say('page.devices')} scripts={['enhance.js']}>
+      <section>
+        <h1>{words.say('page.devices')}</h1>
+        {link ? (
+          <PrivateLink
+            words={words}
+            link={link.href}
+            label={words.say('page.devices.link')}
+            {...(link.qrSvg ? { qrSvg: link.qrSvg } : {})}
+          />
+        ) : null}
+      </section>
+      <ol class="lines">
+        {devices.map((d) => (
+          <li>
+            <div class="line">
+              <div>
+                <p class="said">
+                  {d.label} {d.here ? words.say('page.devices.here') : ''}
+                </p>
+                <p class="asked">
+                  {words.say(`page.devices.${d.rights}`)}{' '}
+                  {words.say('page.devices.since', { date: d.since })}{' '}
+                  {d.lastSeen
+                    ? words.say('page.devices.seen', { date: date(words, d.lastSeen) })
+                    : ''}
+                </p>
+              </div>
+              <form method="post" action={paths.deviceRemoval(d.id)}>
+                <Once once={`${once}-${d.id}`} />
+                <Button quiet>
+                  {words.say(d.here ? 'page.sign-out' : 'page.devices.remove')}
+                  <span class="unseen"> {d.label}</span>
+                </Button>
+              </form>
+            </div>
+          </li>
+        ))}
+      </ol>
+      <section>
+        <h2>{words.say('page.devices.add')}</h2>
+        <p>{words.say('page.devices.add.lead')}</p>
+        <form method="post" action={paths.devices}>
+          <Once once={once} />
+          <Field name="label" label={words.say('page.devices.label')} maxlength={60} />
+          <Select
+            name="rights"
+            label={words.say('page.devices.rights')}
+            options={[
+              { value: 'bench', label: words.say('page.devices.bench') },
+              { value: 'owner', label: words.say('page.devices.owner') },
+            ]}
+          />
+          <div class="acts">
+            <Button>{words.say('page.devices.make')}</Button>
+          </div>
+        </form>
+      </section>
+    </Layout>
+  )
+}
