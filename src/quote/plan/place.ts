@@ -68,6 +68,23 @@ const NOBODY: readonly number[] = []
 
 type Attempt = { readonly start: number; readonly end: number; readonly parts: Part[] }
 
+/** Machine minutes of a person on a day, those of the task being placed included. */
+const machineUsed = (
+  model: JobModel,
+  board: Board,
+  parts: readonly Part[],
+  person: number,
+  day: number,
+): number => {
+  let used = board.machine[person]![day] ?? 0
+  for (const part of parts) {
+    if (part.people.includes(person) && dayOf(model.axis, part.from) === day) {
+      used += part.to - part.from
+    }
+  }
+  return used
+}
+
 /** People who can work from `at` for the longest stretch of the day; nothing when too few can. */
 const pickPeople = (
   model: JobModel,
@@ -77,20 +94,21 @@ const pickPeople = (
   at: number,
   most: number,
   day: number,
-  held: readonly number[],
+  parts: readonly Part[],
 ): Part | undefined => {
   const limit = model.axis.studio.machineMinutesPerPersonDay
   const byMachine = model.tasks[task]!.machine
   const there = Math.min(board.from.length, model.peopleOn(day))
   const least = Math.min(most, SHORTEST_PART)
   const people: number[] = []
+  const held = parts.at(-1)?.people ?? NOBODY
   let length = most
   for (let seat = 0; seat < crew; seat++) {
     let chosen = -1
     let chosenLength = 0
     for (let person = 0; person < there; person++) {
       if (people.includes(person)) continue
-      const left = byMachine ? limit - (board.machine[person]![day] ?? 0) : most
+      const left = byMachine ? limit - machineUsed(model, board, parts, person, day) : most
       const own = Math.min(left, most)
       if (own < least || own < chosenLength) continue
       if (own === chosenLength && (held.includes(chosen) || !held.includes(person))) continue
@@ -138,7 +156,7 @@ const attempt = (
       ? undefined
       : outside === true
         ? { from: at, to: at + most, people: NOBODY }
-        : pickPeople(model, board, task, crew, at, most, day, parts.at(-1)?.people ?? NOBODY)
+        : pickPeople(model, board, task, crew, at, most, day, parts)
     if (part && (pausable || long || part.to - part.from === left)) {
       parts.push(part)
       left -= part.to - part.from

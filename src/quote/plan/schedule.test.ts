@@ -20,34 +20,38 @@ const solver = await loadSolver()
  * horizon below the optimum the model has no solution, and the check on its status fails.
  */
 const leastLength = ({ activities, capacity }: Project, horizon: number): number => {
-  const times = Array.from({ length: horizon + 1 }, (_, t) => t)
+  const times = Array.from({ length: horizon }, (_, t) => t)
+  const startsOf = activities.map((a) => times.filter((t) => t <= horizon - a.minutes))
   const x = (i: number, t: number) => `x${i}_${t}`
-  const start = (i: number, sign: string) =>
-    times
-      .slice(1)
-      .map((t) => `${sign} ${t} ${x(i, t)}`)
-      .join(' ')
   const rows: string[] = []
   for (const [i, activity] of activities.entries()) {
-    rows.push(`${times.map((t) => x(i, t)).join(' + ')} = 1`)
-    rows.push(`length ${start(i, '-')} >= ${activity.minutes}`)
+    const ends = startsOf[i]!.map((t) => `- ${t + activity.minutes} ${x(i, t)}`)
+    rows.push(
+      `${startsOf[i]!.map((t) => x(i, t)).join(' + ')} = 1`,
+      `length ${ends.join(' ')} >= 0`,
+    )
     for (const link of activity.after) {
       const from = activities.findIndex((other) => other.id === link.id)
       const gap = activities[from]!.minutes + link.lag
-      rows.push(`${start(i, '+')} ${start(from, '-')} >= ${gap}`)
+      // Started by t only if the predecessor had started by t - gap.
+      for (const t of times) {
+        const own = startsOf[i]!.filter((s) => s <= t).map((s) => `+ ${x(i, s)}`)
+        const before = startsOf[from]!.filter((s) => s <= t - gap).map((s) => `- ${x(from, s)}`)
+        if (own.length > 0) rows.push(`${own.join(' ')} ${before.join(' ')} <= 0`)
+      }
     }
   }
   for (const [r, available] of capacity.entries()) {
     for (const t of times) {
       const running = activities.flatMap((a, i) =>
-        times
-          .filter((s) => s <= t && t < s + a.minutes && a.demand[r]! > 0)
-          .map((s) => `${a.demand[r]} ${x(i, s)}`),
+        startsOf[i]!.filter((s) => s <= t && t < s + a.minutes && a.demand[r]! > 0).map(
+          (s) => `${a.demand[r]} ${x(i, s)}`,
+        ),
       )
       if (running.length > 0) rows.push(`${running.join(' + ')} <= ${available}`)
     }
   }
-  const all = activities.flatMap((_, i) => times.map((t) => x(i, t)))
+  const all = activities.flatMap((_, i) => startsOf[i]!.map((t) => x(i, t)))
   const text = `Minimize\n obj: length\nSubject To\n ${rows.join('\n ')}\nBinary\n ${all.join(' ')}\nEnd\n`
   const solution = solver.solve(text)
   expect(solution.Status).toBe('Optimal')
@@ -72,18 +76,18 @@ const randomProject = (seed: number): Project => {
 }
 
 describe('schedule', () => {
-  it('meets the optimum of an independent MIP solver in at least 38 of 40 projects', () => {
+  it('meets the optimum of an independent MIP solver in at least 31 of 32 projects', () => {
     let met = 0
-    for (let seed = 1; seed <= 40; seed++) {
+    for (let seed = 1; seed <= 32; seed++) {
       const project = randomProject(seed)
       const { finish, bound } = solved(project)
-      const least = leastLength(project, finish + 1)
+      const least = leastLength(project, finish)
       expect(finish).toBeGreaterThanOrEqual(least)
       expect(bound).toBeLessThanOrEqual(least)
       if (finish === least) met++
     }
-    expect(met).toBeGreaterThanOrEqual(38)
-  })
+    expect(met).toBeGreaterThanOrEqual(31)
+  }, 180_000)
 
   // Instance j301_1 of the public j30 set (Kolisch and Sprecher, EJOR 96, 1997, 205-216): critical path
   // 38 without resources, published optimum 43 (Demeulemeester and Herroelen 1995).
@@ -165,7 +169,7 @@ describe('schedule', () => {
           }
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 300, seed: 1 },
     )
   })
 
