@@ -23,22 +23,24 @@ const optionDraws = (unknown: Unknown, points: number, dimension: number): Uint8
   return out
 }
 
-/** Which case holds at each point. */
-const casesAt = (
-  grid: LeafGrid,
+/** The option combination of some unknowns at each point, and how many points each combination has. */
+type Cells = { readonly at: Uint16Array; readonly sizes: Float64Array }
+
+const cellsAt = (
+  { axes, caseOf }: LeafGrid,
   unknowns: readonly Unknown[],
   options: readonly Uint8Array[],
   points: number,
-): Uint16Array => {
+): Cells => {
   const at = new Uint16Array(points)
-  for (const axis of grid.axes) {
+  for (const axis of axes) {
     const size = unknowns[axis]!.weights.length
     const option = options[axis]!
     for (let j = 0; j < points; j++) at[j] = at[j]! * size + option[j]!
   }
-  const { caseOf } = grid
-  for (let j = 0; j < points; j++) at[j] = caseOf[at[j]!]!
-  return at
+  const sizes = new Float64Array(caseOf.length)
+  for (let j = 0; j < points; j++) sizes[at[j]!]! += 1
+  return { at, sizes }
 }
 
 /** Quantile tables of the cases of one item, one behind the other; the room is used again for the next. */
@@ -71,19 +73,20 @@ const addPlain = (chance: number, order: Uint16Array, table: Float64Array, out: 
 /** Adds an item with leaves: evenly through the table of each case over the points of that case. */
 const addBranched = (
   item: SpreadItem,
-  at: Uint16Array,
+  caseOf: Uint16Array,
+  { at, sizes }: Cells,
   order: Uint16Array,
   table: Float64Array,
   out: Float64Array,
 ) => {
-  const sizes = new Float64Array(item.cases.length)
-  for (let j = 0; j < at.length; j++) sizes[at[j]!]! += 1
-  const steps = sizes.map((size, k) => STRATA / Math.round(item.cases[k]!.chance * size))
+  const counts = new Float64Array(item.cases.length)
+  for (let cell = 0; cell < sizes.length; cell++) counts[caseOf[cell]!]! += sizes[cell]!
+  const steps = counts.map((count, k) => STRATA / Math.round(item.cases[k]!.chance * count))
   // No point for this case: its step is infinite and its place beyond the table.
   const places = steps.map((step) => step / 2)
   for (let p = 0; p < order.length; p++) {
     const j = order[p]!
-    const k = at[j]!
+    const k = caseOf[at[j]!]!
     const place = places[k]!
     if (place >= STRATA) continue
     places[k] = place + steps[k]!
@@ -101,6 +104,7 @@ export const sampleOf = (
   const options = unknowns.map((u, k) => optionDraws(u, points, 1 + k))
   const money = new Float64Array(points).fill(input.fixedMoney)
   const minutesByRate = new Map<number, Float64Array>()
+  const known = new Map<string, Cells>()
   items.forEach((item, i) => {
     let minutes = minutesByRate.get(item.ratePerHour)
     if (minutes === undefined) {
@@ -117,9 +121,14 @@ export const sampleOf = (
       if (withMoney) addPlain(chance, order, moneyTables, money)
       return
     }
-    const at = casesAt(grid, unknowns, options, points)
-    addBranched(item, at, order, minutesTables, minutes)
-    if (withMoney) addBranched(item, at, order, moneyTables, money)
+    const key = grid.axes.join()
+    let cells = known.get(key)
+    if (cells === undefined) {
+      cells = cellsAt(grid, unknowns, options, points)
+      known.set(key, cells)
+    }
+    addBranched(item, grid.caseOf, cells, order, minutesTables, minutes)
+    if (withMoney) addBranched(item, grid.caseOf, cells, order, moneyTables, money)
   })
   return { minutesByRate, money }
 }
