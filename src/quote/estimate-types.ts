@@ -12,6 +12,8 @@ export type Range = {
 
 export type EstimateStep = {
   readonly id: string
+  /** Only for work the studio added itself. */
+  readonly name?: string
   readonly track: Track
   readonly minutes: ThreePoint
   /** Mean person-minutes, with the chance that it is needed taken in. */
@@ -153,7 +155,8 @@ export type Estimate = {
   readonly openPoints: readonly { readonly id: string; readonly because: readonly string[] }[]
   readonly narrowing: readonly { readonly question: string; readonly share: number }[]
   readonly paint: { readonly panels: readonly PanelPaint[] }
-  readonly deadline: { readonly date: string; readonly chance: number } | null
+  /** 'yes': even the cautious ready time holds it; 'tight': only the likely one does. */
+  readonly deadline: { readonly date: string; readonly holds: 'yes' | 'tight' | 'no' } | null
   readonly budget: { readonly amount: number; readonly chance: number } | null
   readonly basis: {
     readonly engine: string

@@ -1,0 +1,114 @@
+import type { RunStep } from './needs'
+
+/** A change the studio makes to an estimate, always with a reason. Money in net minor units. */
+export type Adjustment =
+  | {
+      readonly kind: 'minutes'
+      readonly step: string
+      readonly minutes: number
+      readonly why: string
+    }
+  | { readonly kind: 'price'; readonly step: string; readonly amount: number; readonly why: string }
+  | { readonly kind: 'remove'; readonly step: string; readonly why: string }
+  | {
+      readonly kind: 'add'
+      readonly step: string
+      readonly name: string
+      readonly minutes: number
+      readonly amount?: number
+      readonly why: string
+    }
+  | { readonly kind: 'discount'; readonly amount: number; readonly why: string }
+  | { readonly kind: 'surcharge'; readonly amount: number; readonly why: string }
+  | { readonly kind: 'people'; readonly people: number; readonly why: string }
+  | { readonly kind: 'waive-note'; readonly note: string; readonly why: string }
+
+export type Adjusted = {
+  readonly runs: readonly RunStep[]
+  readonly applied: readonly Adjustment[]
+  /** Adjustments whose step or note is not there any more. */
+  readonly dropped: readonly Adjustment[]
+}
+
+/** Minutes the studio has set are taken as its own likely value, with a little to both sides. */
+const SET = { optimistic: 0.9, pessimistic: 1.15 } as const
+
+const fixed = (run: RunStep, minutes: number): RunStep => {
+  const first = run.worlds.find((w) => w.result !== null)?.result
+  if (!first) return run
+  const need = {
+    ...first.need,
+    chance: 1,
+    minutes: {
+      optimistic: Math.round(minutes * SET.optimistic),
+      mode: minutes,
+      pessimistic: Math.round(minutes * SET.pessimistic),
+    },
+  }
+  return { ...run, chance: 1, worlds: [{ weight: 1, when: [], result: { ...first, need } }] }
+}
+
+const ownStep = (id: string, minutes: number): RunStep =>
+  fixed(
+    {
+      rule: {
+        id,
+        track: 'finish',
+        order: 700,
+        after: [],
+        crewMax: 1,
+        machine: false,
+        bay: true,
+        lift: false,
+        pausable: true,
+        kit: [],
+        need: () => null,
+        cautions: () => [],
+        source: 'set by the studio',
+      },
+      because: [],
+      chance: 1,
+      worlds: [
+        {
+          weight: 1,
+          when: [],
+          result: {
+            need: {
+              quantity: { amount: 1, unit: 'car' },
+              minutes: { optimistic: minutes, mode: minutes, pessimistic: minutes },
+            },
+            lag: null,
+            cautions: [],
+            byTime: null,
+          },
+        },
+      ],
+    },
+    minutes,
+  )
+
+/** Adjusts the steps in order; money, people and notes are looked at where they are computed. */
+export const adjustSteps = (
+  runs: readonly RunStep[],
+  adjustments: readonly Adjustment[],
+): Adjusted => {
+  let now = [...runs]
+  const applied: Adjustment[] = []
+  const dropped: Adjustment[] = []
+  for (const a of adjustments) {
+    const touches = a.kind === 'minutes' || a.kind === 'price' || a.kind === 'remove'
+    if (touches && !now.some((r) => r.rule.id === a.step && r.chance > 0)) {
+      dropped.push(a)
+      continue
+    }
+    if (a.kind === 'add' && now.some((r) => r.rule.id === a.step)) {
+      dropped.push(a)
+      continue
+    }
+    applied.push(a)
+    if (a.kind === 'minutes') now = now.map((r) => (r.rule.id === a.step ? fixed(r, a.minutes) : r))
+    if (a.kind === 'remove') now = now.filter((r) => r.rule.id !== a.step)
+    if (a.kind === 'add') now.splice(Math.max(0, now.length - 1), 0, ownStep(a.step, a.minutes))
+  }
+  return { runs: now, applied, dropped }
+}

@@ -1,0 +1,210 @@
+import type { Answers } from '../intake/answers'
+import { isUnsure } from '../intake/answers'
+import { script } from '../intake/script'
+import { type Adjusted, type Adjustment, adjustSteps } from './adjustment'
+import { type Context, owns, POLISH_LEVELS, type PolishLevel, type StudioSettings } from './context'
+import type { Estimate, Range } from './estimate-types'
+import { events } from './events'
+import { expectationPhrase } from './expectation-phrase'
+import { type RunEvent, type RunStep, runEvent, runStep } from './needs'
+import { offerOf } from './offer-of'
+import { openPointsOf } from './open-points'
+import type { Gauge, PaintInput, PaintSet } from './paint'
+import { levelOf, measuredOf, type PaintOf, paintOf } from './paint-of'
+import { likeliest, meanMinutes, planOf } from './plan-of'
+import { refusals } from './refusals'
+import { pickNotes, risks } from './risks'
+import { narrowing, type Spread, spread } from './spread'
+import { spreadOf } from './spread-of'
+import { couldAddOf, estimateSteps } from './step-lines'
+import { steps as catalogue } from './steps'
+import { turnedDownOf } from './turned-down'
+import { addDaysText } from './working-day'
+
+/** Raised whenever the same inputs may give other figures. */
+export const ENGINE = '1'
+
+export type EstimateInput = {
+  readonly answers: Answers
+  readonly settings: StudioSettings
+  /** The studio's local day: years are counted from it, and without a start work begins after it. */
+  readonly today: string
+  readonly start?: string
+  readonly readings: readonly PaintSet[]
+  readonly gauge?: Gauge
+  readonly done?: PaintInput['done']
+  readonly adjustments: readonly Adjustment[]
+}
+
+/** Sd of the log factor shared by all steps of a car, before and after measuring (own estimate). */
+const CAR_SD = { told: 0.12, measured: 0.09 } as const
+
+const range = (s: {
+  readonly p10: number
+  readonly p50: number
+  readonly p90: number
+  readonly mean: number
+}): Range => ({
+  low: Math.round(s.p10),
+  likely: Math.round(s.p50),
+  high: Math.round(s.p90),
+  mean: Math.round(s.mean),
+})
+
+type Runs = {
+  readonly steps: readonly RunStep[]
+  readonly events: readonly RunEvent[]
+  readonly lacking: Estimate['scope']['lacking']
+}
+
+const runAll = (answers: Answers, c: Context): Runs => {
+  const lacking: { step: string; piece: string }[] = []
+  const ran: RunStep[] = []
+  for (const rule of catalogue) {
+    if (c.settings.steps[rule.id]?.off) continue
+    const run = runStep(rule, refusals, answers, c)
+    if (run.chance <= 0) continue
+    const missing = rule.kit.find((piece) => !owns(c, piece))
+    if (missing !== undefined) lacking.push({ step: rule.id, piece: missing })
+    else ran.push(run)
+  }
+  return {
+    steps: ran,
+    events: events.map((e) => runEvent(e, answers, c)).filter((e) => e.chance > 0),
+    lacking,
+  }
+}
+
+/** A step stands in the estimate from this chance on; below it, it is something that could add. */
+const LIKELY_ENOUGH = 0.5
+
+const told = (answers: Answers, id: string): unknown => {
+  const a = answers[id]
+  return a === undefined || isUnsure(a) ? null : a.value
+}
+
+const levelIn = (runs: readonly RunStep[], paint: PaintOf): PolishLevel => {
+  const has = (id: string): boolean =>
+    runs.some((r) => r.rule.id === id && r.chance >= LIKELY_ENOUGH)
+  const measured = paint.assessment.measuredPanels > 0
+  const order: readonly (readonly [string, PolishLevel])[] = [
+    ['polish-cut', 'two-step'],
+    ['polish-light', 'light'],
+    ['polish-finishing', 'finishing'],
+    ['polish-hand', 'hand'],
+    ['glaze-hand', 'hand'],
+  ]
+  const planned = order.find(([id]) => has(id))?.[1] ?? 'none'
+  if (!measured) return planned
+  const allowed = levelOf(paint.assessment.allowedSequence)
+  return POLISH_LEVELS.indexOf(allowed) < POLISH_LEVELS.indexOf(planned) ? allowed : planned
+}
+
+const deadlineOf = (answers: Answers, plan: Estimate['plan']): Estimate['deadline'] => {
+  const date = told(answers, 'deadline')
+  if (typeof date !== 'string') return null
+  if (plan.readyCautiousLocal.date <= date) return { date, holds: 'yes' }
+  return { date, holds: plan.readyLikelyLocal.date <= date ? 'tight' : 'no' }
+}
+
+const budgetOf = (answers: Answers, s: StudioSettings, found: Spread): Estimate['budget'] => {
+  const amount = told(answers, 'budget')
+  if (typeof amount !== 'number') return null
+  const net = (amount * 1_000_000) / (1_000_000 + s.taxMillionths)
+  return { amount, chance: Math.round(found.chancePriceAtMost(net) * 100) / 100 }
+}
+
+export type Estimated = Estimate & { readonly adjusted: Pick<Adjusted, 'applied' | 'dropped'> }
+
+/**
+ * The whole estimate: answers, readings and adjustments in; scope, minutes, price, plan, notes and
+ * the reasons of each out. Pure: the same input gives the same bytes on every engine.
+ */
+export const estimate = (input: EstimateInput): Estimated => {
+  const { answers, settings } = input
+  const nowYear = Number(input.today.slice(0, 4))
+  const paint = paintOf(answers, nowYear, input.readings, input.gauge ?? {}, input.done)
+  const measured = measuredOf(paint)
+  const c: Context = { settings, nowYear, ...(measured ? { measured } : {}) }
+  const ran = runAll(answers, c)
+  const adjusted = adjustSteps(ran.steps, input.adjustments)
+  const pace = (id: string): number => settings.steps[id]?.pace ?? 1
+  const found = spreadOf(adjusted.runs, ran.events, {
+    carSd: measured ? CAR_SD.measured : CAR_SD.told,
+    ratePerHour: settings.ratePerHour + settings.materialsPerHour,
+    minimumMoney: settings.minimumCharge,
+    fixedMoney: 0,
+    pace,
+  })
+  const s = spread(found)
+  const inScope = adjusted.runs.filter((r) => r.chance >= LIKELY_ENOUGH)
+  const lines = estimateSteps(inScope, ran.steps, pace, adjusted.applied)
+  const people = adjusted.applied.findLast((a) => a.kind === 'people')?.people ?? settings.people
+  const planned = inScope.map((run) => ({ run, minutes: meanMinutes(run, pace(run.rule.id)) }))
+  const ratios = {
+    median: s.labour.p50 / Math.max(1, s.labour.mean),
+    p80: s.labour.p80 / Math.max(1, s.labour.mean),
+  }
+  const plan = planOf(planned, settings, input.start ?? addDaysText(input.today, 1), people, ratios)
+  const waived = new Set(adjusted.applied.flatMap((a) => (a.kind === 'waive-note' ? [a.note] : [])))
+  const shareOf = narrowing(found).filter((n) => n.share >= 0.01)
+  const level = levelIn(adjusted.runs, paint)
+  return {
+    currency: settings.currency,
+    price: range(s.price),
+    labourMinutes: range(s.labour),
+    offer: offerOf(inScope, s, settings, adjusted.applied, pace),
+    plan,
+    scope: {
+      level,
+      panels: [...new Set(inScope.flatMap((r) => likeliest(r)?.need.places ?? []))],
+      turnedDown: turnedDownOf(refusals, answers, c),
+      lacking: ran.lacking,
+    },
+    steps: lines,
+    couldAdd: couldAddOf(
+      adjusted.runs.filter((r) => r.chance < LIKELY_ENOUGH),
+      ran.events,
+      settings,
+      pace,
+    ),
+    riskNotes: pickNotes(risks, answers, c)
+      .filter((n) => !waived.has(n.id))
+      .map(({ chance: _chance, ...n }) => {
+        const rule = risks.find((each) => each.id === n.id)
+        return {
+          ...n,
+          decision: rule?.decision ?? false,
+          caution: rule?.caution ?? null,
+          source: rule?.source ?? '',
+        }
+      }),
+    expectation: expectationPhrase(answers, level, paint),
+    openPoints: openPointsOf(answers, c),
+    narrowing: shareOf
+      .slice(0, 3)
+      .map((n) => ({ question: n.unknown, share: Math.round(n.share * 1000) / 1000 })),
+    paint: {
+      panels: paint.assessment.panels.map((p) => ({
+        panel: p.panel,
+        topcoat: p.topcoat,
+        total: p.totalMean,
+        light: p.light,
+        strong: p.strong,
+        deepest: p.deepest,
+        verdict: p.verdict,
+        why: p.why.map((w) => ({ key: w.code, params: w.params })),
+        because: paint.because,
+      })),
+    },
+    deadline: deadlineOf(answers, plan),
+    budget: budgetOf(answers, settings, s),
+    basis: {
+      engine: ENGINE,
+      script: script.version,
+      settingsRev: settings.rev,
+      today: input.today,
+    },
+    adjusted: { applied: adjusted.applied, dropped: adjusted.dropped },
+  }
+}

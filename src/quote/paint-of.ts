@@ -1,0 +1,152 @@
+import type { Answers } from '../intake/answers'
+import { filmPlaces, hasFilm } from '../intake/facts/film'
+import { finishSystem } from '../intake/facts/finish-system'
+import { has } from '../intake/facts/has'
+import { peeling, peels } from '../intake/facts/peeling'
+import { body } from '../intake/questions/body'
+import { dangers } from '../intake/questions/dangers'
+import { defects } from '../intake/questions/defects'
+import { freshPaintWeeks } from '../intake/questions/fresh-paint-weeks'
+import { hardSoft } from '../intake/questions/hard-soft'
+import { oneOwner } from '../intake/questions/one-owner'
+import { paintHistory } from '../intake/questions/paint-history'
+import { panelMaterial } from '../intake/questions/panel-material'
+import { polishedBefore } from '../intake/questions/polished-before'
+import { resprayPanels } from '../intake/questions/respray-panels'
+import { size } from '../intake/questions/size'
+import { use } from '../intake/questions/use'
+import { wish } from '../intake/questions/wish'
+import { year } from '../intake/questions/year'
+import { type Reader, reader } from '../intake/reader'
+import type { Measured, PolishLevel } from './context'
+import {
+  assessCar,
+  type Defect,
+  type Gauge,
+  type PaintAssessment,
+  type PaintSet,
+  type PanelFacts,
+  type PanelSubstrate,
+  type SequenceId,
+} from './paint'
+import { type BodyPanel, type BodyStyle, bodyStyles, panelsOf } from './panels'
+
+/** Where the places of the film and peeling questions lie among the panels. */
+const PLACES: Readonly<Record<string, readonly string[]>> = {
+  'bonnet-edge': ['bonnet'],
+  wings: ['front-left', 'front-right', 'rear-left', 'rear-right'],
+  doors: ['left-doors', 'right-doors'],
+  sills: ['left-sill', 'right-sill'],
+  rear: ['boot', 'rear-bumper'],
+}
+
+const covers = (places: readonly string[], p: BodyPanel): boolean =>
+  places.some((at) => at === 'whole-car' || (PLACES[at] ?? [at]).includes(p.place))
+
+const MARKS: Readonly<Record<string, Defect>> = {
+  haze: { class: 'haze' },
+  'wash-marks': { class: 'swirls' },
+  scratches: { class: 'light' },
+  'nail-scratch': { class: 'catches-nail', share: 0.3 },
+}
+
+const substrateOf = (r: Reader, p: BodyPanel): PanelSubstrate => {
+  if (p.material === 'plastic') return 'plastic'
+  const told = r.value(panelMaterial)
+  if (told === 'plastic-composite') return 'composite'
+  return told === 'aluminium' ? 'aluminium' : p.material
+}
+
+/** The panels of this car in walking order; an unknown kind of car counts as a saloon. */
+export const carPanels = (r: Reader): readonly BodyPanel[] => {
+  const told = r.value(body)
+  const style = (bodyStyles as readonly string[]).includes(told ?? '') ? told : 'saloon'
+  return panelsOf(style as BodyStyle, r.value(size) ?? 'mid')
+}
+
+const panelFacts = (r: Reader, panels: readonly BodyPanel[]): readonly PanelFacts[] => {
+  const history = r.value(paintHistory)
+  const sprayed = r.value(resprayPanels) ?? []
+  const fresh = has(r, dangers, 'fresh-paint')
+  const weeks = fresh ? r.value(freshPaintWeeks) : undefined
+  const film = hasFilm(r) ? filmPlaces(r) : []
+  const peel = peels(r) ? peeling(r) : []
+  const through = has(r, defects, 'burn-through')
+  const soft = r.value(hardSoft) === 'marks-easily'
+  return panels.map((p): PanelFacts => {
+    const again = history === 'all' || (sprayed as readonly string[]).includes(p.place)
+    return {
+      panel: p.id,
+      substrate: substrateOf(r, p),
+      refinish: again
+        ? 'resprayed'
+        : history === 'original' || history === 'part'
+          ? 'original'
+          : 'unknown',
+      underFilm: covers(film, p),
+      peel: peels(r) && (peel.length === 0 ? p.lie === 'horizontal' : covers(peel, p)),
+      edgesThrough: through,
+      isSill: p.sill,
+      soft,
+      ...(again && weeks !== undefined ? { refinishAge: weeks * 7 } : {}),
+    }
+  })
+}
+
+export type PaintOf = {
+  readonly assessment: PaintAssessment
+  readonly panels: readonly BodyPanel[]
+  readonly because: readonly string[]
+}
+
+/**
+ * The paint of the car from the answers and whatever was read on it. What is not settled counts as
+ * unknown, which the paint model answers with care instead of an average.
+ */
+export const paintOf = (
+  answers: Answers,
+  nowYear: number,
+  readings: readonly PaintSet[],
+  gauge: Gauge,
+  done: Parameters<typeof assessCar>[0]['done'] = [],
+): PaintOf => {
+  const r = reader(answers)
+  const panels = carPanels(r)
+  const owners = r.value(oneOwner)
+  const before = r.value(polishedBefore)
+  const assessment = assessCar({
+    car: {
+      year: r.value(year) ?? null,
+      nowYear,
+      finish: finishSystem(r),
+      ownersMany: owners === 'many' || before === 'several' || before === 'often-or-dealer',
+      shown: r.value(use) === 'show',
+      unknownHistory: r.unsettled(paintHistory),
+    },
+    panels: panelFacts(r, panels),
+    readings,
+    gauge,
+    done,
+    ...(r.value(wish) === undefined ? {} : { wish: r.value(wish) }),
+    defects: (r.value(defects) ?? []).flatMap((d) => MARKS[d] ?? []),
+  })
+  return { assessment, panels, because: r.because() }
+}
+
+/** The kind of polishing a sequence amounts to. */
+export const levelOf = (sequence: SequenceId | null): PolishLevel => {
+  if (sequence === null) return 'none'
+  if (sequence === 'hand-glaze' || sequence === 'hand-finish') return 'hand'
+  if (sequence === 'finish' || sequence === 'gentle') return 'finishing'
+  return sequence === 'light' || sequence === 'light-finish' ? 'light' : 'two-step'
+}
+
+/** What readings allow, for the rules; undefined until something was measured. */
+export const measuredOf = (paint: PaintOf): Measured | undefined =>
+  paint.assessment.measuredPanels === 0
+    ? undefined
+    : {
+        panels: paint.assessment.panels
+          .filter((p) => p.totalMean !== null)
+          .map((p) => ({ panel: p.panel, allows: levelOf(p.deepest) })),
+      }

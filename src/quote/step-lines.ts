@@ -1,0 +1,125 @@
+import type { Adjustment } from './adjustment'
+import type { StudioSettings, ThreePoint } from './context'
+import type { CouldAdd, EstimateStep } from './estimate-types'
+import type { RunEvent, RunStep } from './needs'
+import { likeliest, meanMinutes } from './plan-of'
+import { pertMean } from './spread'
+
+const union = (lists: readonly (readonly string[])[]): readonly string[] =>
+  [...new Set(lists.flat())].sort()
+
+/** Minutes over all worlds in which the step is needed: the widest ends, the weighted middle. */
+const minutesOf = (run: RunStep, pace: number): ThreePoint => {
+  let weight = 0
+  let mode = 0
+  let optimistic = Number.POSITIVE_INFINITY
+  let pessimistic = 0
+  for (const w of run.worlds) {
+    if (w.result === null) continue
+    const t = w.result.need.minutes
+    weight += w.weight
+    mode += w.weight * t.mode
+    optimistic = Math.min(optimistic, t.optimistic)
+    pessimistic = Math.max(pessimistic, t.pessimistic)
+  }
+  return {
+    optimistic: Math.round(optimistic * pace),
+    mode: Math.round((mode / weight) * pace),
+    pessimistic: Math.round(pessimistic * pace),
+  }
+}
+
+/**
+ * The steps of the estimate in working order. A step's reasons are what its own rule read, and what
+ * decides whether each of its predecessors is there.
+ */
+export const estimateSteps = (
+  inScope: readonly RunStep[],
+  all: readonly RunStep[],
+  pace: (id: string) => number,
+  applied: readonly Adjustment[],
+): readonly EstimateStep[] => {
+  const present = new Set(inScope.map((r) => r.rule.id))
+  const reasons = new Map(all.map((r) => [r.rule.id, r.because]))
+  return [...inScope]
+    .sort((a, b) => a.rule.order - b.rule.order)
+    .map((run): EstimateStep => {
+      const { rule } = run
+      const now = likeliest(run)
+      const own = applied.find((a) => a.kind === 'add' && a.step === rule.id)
+      return {
+        id: rule.id,
+        ...(own?.kind === 'add' ? { name: own.name } : {}),
+        track: rule.track,
+        minutes: minutesOf(run, pace(rule.id)),
+        expectedMinutes: Math.round(run.chance * meanMinutes(run, pace(rule.id))),
+        quantity: now?.need.quantity ?? { amount: 1, unit: 'car' },
+        chance: Math.round(run.chance * 1000) / 1000,
+        because: union([run.because, ...rule.after.map((id) => reasons.get(id) ?? [])]),
+        cautions: now?.cautions ?? [],
+        after: rule.after.filter((id) => present.has(id)),
+        lagMinutes: now?.lag?.minutes ?? 0,
+        lagWhy: now?.lag?.why ?? null,
+        hold: rule.hold ?? null,
+        byTime: now?.byTime ?? null,
+        crewMax: rule.crewMax,
+        machine: rule.machine,
+        places: now?.need.places ?? [],
+        duties: rule.duties ?? [],
+        materials: rule.materials ?? [],
+        masks: rule.masks ?? [],
+        source: rule.source,
+      }
+    })
+}
+
+/** Chances below this are not worth a line (own estimate). */
+const LEAST_CHANCE = 0.02
+
+const shown = (net: number, s: StudioSettings): number =>
+  Math.round(s.pricesWithTax ? net * (1 + s.taxMillionths / 1_000_000) : net)
+
+/** What could still come on top, likeliest first: events, and steps that are needed only perhaps. */
+export const couldAddOf = (
+  perhaps: readonly RunStep[],
+  events: readonly RunEvent[],
+  s: StudioSettings,
+  pace: (id: string) => number,
+): readonly CouldAdd[] => {
+  const perMinute = (s.ratePerHour + s.materialsPerHour) / 60
+  const fromSteps = perhaps.map((run): CouldAdd => {
+    const minutes = Math.round(meanMinutes(run, pace(run.rule.id)))
+    const money = likeliest(run)?.need.money
+    return {
+      id: run.rule.id,
+      kind: 'step',
+      probability: Math.round(run.chance * 100) / 100,
+      minutes,
+      price: shown(minutes * perMinute + (money ? pertMean(money) : 0), s),
+      because: run.because,
+    }
+  })
+  const fromEvents = events.map((run): CouldAdd => {
+    let weight = 0
+    let minutes = 0
+    let money = 0
+    for (const w of run.worlds) {
+      if (w.result === null) continue
+      const chance = w.weight * w.result.chance
+      weight += chance
+      minutes += chance * pertMean(w.result.minutes)
+      money += chance * (w.result.money ? pertMean(w.result.money) : 0)
+    }
+    return {
+      id: run.id,
+      kind: 'event',
+      probability: Math.round(run.chance * 100) / 100,
+      minutes: Math.round(minutes / weight),
+      price: shown((minutes * perMinute + money) / weight, s),
+      because: run.because,
+    }
+  })
+  return [...fromSteps, ...fromEvents]
+    .filter((x) => x.probability >= LEAST_CHANCE)
+    .sort((a, b) => b.probability * b.minutes - a.probability * a.minutes || (a.id < b.id ? -1 : 1))
+}
