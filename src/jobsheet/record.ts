@@ -1,0 +1,86 @@
+import { formatDay, parseDay } from '../kernel/calendar'
+import { mean } from '../kernel/statistics'
+import type { Estimate } from '../quote/estimate-types'
+import type { PaintSet } from '../quote/paint'
+import type { StepState } from './bench-facts'
+
+/** Days after hand-over on which the owner is asked to look, or may do something again. */
+const AFTERCARE: readonly {
+  readonly id: string
+  readonly days: number
+  readonly steps: readonly string[]
+}[] = [
+  { id: 'keep-dry', days: 1, steps: ['coating', 'matte-protection', 'roof-proof'] },
+  { id: 'wheel-nuts', days: 1, steps: ['wheels-off'] },
+  { id: 'first-look', days: 3, steps: [] },
+  { id: 'first-wash', days: 7, steps: ['coating', 'matte-protection', 'touch-up'] },
+  { id: 'second-look', days: 14, steps: [] },
+]
+
+export type RecordPanel = {
+  readonly panel: string
+  readonly before: number | null
+  readonly after: number | null
+  readonly polished: readonly { readonly sequence: string; readonly sets: number }[]
+}
+
+export type HandoverRecord = {
+  readonly panels: readonly RecordPanel[]
+  readonly done: readonly string[]
+  readonly left: readonly {
+    readonly id: string
+    readonly why: 'refused-extra' | 'not-done' | 'turned-down'
+  }[]
+  readonly aftercare: readonly { readonly id: string; readonly date: string }[]
+}
+
+const meanOf = (
+  sets: readonly PaintSet[],
+  panel: string,
+  when: 'before' | 'after',
+): number | null => {
+  const values = sets
+    .filter((s) => s.panel === panel && s.kind === 'panel' && s.when === when && !s.overFilm)
+    .flatMap((s) => s.values)
+  return values.length === 0 ? null : Math.round(mean(values) * 10) / 10
+}
+
+/** What the owner keeps: readings before and after, what was done and left, what to do when. */
+export const recordOf = (
+  estimate: Pick<Estimate, 'steps' | 'scope'>,
+  readings: readonly PaintSet[],
+  bench: {
+    readonly steps: Readonly<Record<string, { readonly state: StepState }>>
+    readonly polished: readonly {
+      readonly panel: string
+      readonly sequence: string
+      readonly sets: number
+    }[]
+  },
+  handedOver: string,
+): HandoverRecord => {
+  const panels = [...new Set(readings.filter((r) => r.kind === 'panel').map((r) => r.panel))]
+  const done = estimate.steps.filter((s) => bench.steps[s.id]?.state === 'done').map((s) => s.id)
+  const day = parseDay(handedOver)
+  if (!day.ok) throw new Error(`not a day: ${handedOver}`)
+  return {
+    panels: panels.map((panel) => ({
+      panel,
+      before: meanOf(readings, panel, 'before'),
+      after: meanOf(readings, panel, 'after'),
+      polished: bench.polished
+        .filter((p) => p.panel === panel)
+        .map(({ sequence, sets }) => ({ sequence, sets })),
+    })),
+    done,
+    left: [
+      ...estimate.scope.turnedDown.map((t) => ({ id: t.id, why: 'turned-down' as const })),
+      ...estimate.steps
+        .filter((s) => bench.steps[s.id]?.state !== 'done' && s.id !== 'hand-over')
+        .map((s) => ({ id: s.id, why: 'not-done' as const })),
+    ],
+    aftercare: AFTERCARE.filter(
+      (a) => a.steps.length === 0 || a.steps.some((s) => done.includes(s)),
+    ).map((a) => ({ id: a.id, date: formatDay(day.value + a.days) })),
+  }
+}
