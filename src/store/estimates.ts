@@ -1,7 +1,7 @@
-import { eq, type InferSelectModel } from 'drizzle-orm'
+import { eq, type InferSelectModel, sql } from 'drizzle-orm'
 import { build, toQuery, toStmt } from './build'
 import type { Query, Stmt } from './db'
-import { estimate } from './schema'
+import { estimate, line } from './schema'
 
 /** An estimate kept once under the digest of its inputs; it is never changed. */
 export type StoredEstimate = Readonly<InferSelectModel<typeof estimate>>
@@ -13,3 +13,15 @@ export const insertEstimate = (row: StoredEstimate): Stmt =>
 /** The estimate with this digest. */
 export const selectEstimate = (digest: string): Query<StoredEstimate> =>
   toQuery(estimate, build.select().from(estimate).where(eq(estimate.digest, digest)))
+
+/** Every estimate the lines of a docket refer to. */
+export const selectEstimatesOf = (docket: string): Query<StoredEstimate> =>
+  toQuery(
+    estimate,
+    build
+      .select()
+      .from(estimate)
+      .where(
+        sql`${estimate.digest} in (select json_extract(${line.body}, '$.digest') from ${line} where ${line.docket} = ${docket} and ${line.kind} in ('estimated', 'revised'))`,
+      ),
+  )

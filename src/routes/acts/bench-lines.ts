@@ -1,0 +1,97 @@
+import * as z from 'zod'
+import { isBenchKind, kinds, type LineKind } from '../../docket/kinds'
+import type { NewLine } from '../../docket/line'
+import type { Stmt } from '../../store/db'
+import { insertText } from '../../store/texts'
+import { type Fault, invalid } from '../http/problem'
+import { faultsOf } from '../http/read-input'
+import type { Call, Load } from '../route'
+import { appendLines, byOf, type Desk } from './desk'
+
+/** A line as a bench device sends it: its own id, running number and time; the server gives the place. */
+export const benchLine = z.strictObject({
+  id: z.string().regex(/^[A-Za-z0-9_-]{8,64}$/),
+  kind: z.string().max(40),
+  body: z.record(z.string(), z.json()),
+  device: z.string().regex(/^[A-Za-z0-9_-]{1,64}$/),
+  n: z.int().min(0),
+  at: z.int().min(0),
+})
+export type BenchLine = z.infer<typeof benchLine>
+
+/** Fields that hold what a person typed; the words go apart, the line keeps where. */
+const TYPED = ['text', 'name', 'notes', 'why'] as const
+
+const apart = (
+  call: Call<unknown, unknown, Load>,
+  desk: Desk,
+  line: BenchLine,
+): { readonly body: Record<string, unknown>; readonly texts: readonly Stmt[] } => {
+  const body: Record<string, unknown> = { ...line.body }
+  const texts: Stmt[] = []
+  const inline = line.kind === 'struck' || line.kind === 'unreadable'
+  for (const field of TYPED) {
+    const typed = body[field]
+    if (typeof typed !== 'string' || inline) continue
+    const id = call.newId()
+    body[field] = { text: id }
+    texts.push(
+      insertText({
+        id,
+        docket: desk.id,
+        field: `${line.kind}.${field}`,
+        text: typed.slice(0, 4000),
+      }),
+    )
+  }
+  return { body, texts }
+}
+
+/**
+ * Appends bench lines in the order they came; a line whose id is there already is left as it is, so
+ * sending again changes nothing. Throws 422 naming each line and field that is wrong.
+ */
+export const addBenchLines = (
+  call: Call<unknown, unknown, Load>,
+  desk: Desk,
+  given: readonly BenchLine[],
+) => {
+  const known = new Set(desk.lines.map((l) => l.id))
+  const faults: Fault[] = []
+  const lines: NewLine[] = []
+  const texts: Stmt[] = []
+  const already: string[] = []
+  given.forEach((line, i) => {
+    if (known.has(line.id)) {
+      already.push(line.id)
+      return
+    }
+    known.add(line.id)
+    if (!isBenchKind(line.kind)) {
+      faults.push({ pointer: `/lines/${i}/kind`, code: 'ERR_UNKNOWN_KIND' })
+      return
+    }
+    const { body, texts: own } = apart(call, desk, line)
+    const parsed = kinds[line.kind as LineKind].safeParse(body, { reportInput: true })
+    if (!parsed.success) {
+      for (const f of faultsOf(parsed.error))
+        faults.push({ ...f, pointer: `/lines/${i}/body${f.pointer}` })
+      return
+    }
+    texts.push(...own)
+    lines.push({
+      id: line.id,
+      v: 1,
+      kind: line.kind,
+      body: parsed.data,
+      by: byOf(call.who),
+      device: line.device,
+      n: line.n,
+      at: line.at,
+    })
+  })
+  if (faults.length > 0) throw invalid(faults)
+  if (lines.length === 0) return { docket: desk.docket, added: [], already, writes: [] as Stmt[] }
+  const { writes, docket } = appendLines(desk.id, desk.lines, desk.head, lines)
+  return { docket, added: lines.map((l) => l.id), already, writes: [...writes, ...texts] }
+}

@@ -1,0 +1,91 @@
+import { MOVES, mayMove, type State } from '../../docket/states'
+import { estimate } from '../../quote/estimate'
+import { addDaysText } from '../../quote/working-day'
+import type { Stmt } from '../../store/db'
+import { insertText } from '../../store/texts'
+import { invalid } from '../http/problem'
+import type { Call, Load } from '../route'
+import { agreedRevision } from './agreed'
+import { checkMatch, type Desk, keepText, write } from './desk'
+import { deskInput, todayOf } from './estimating'
+import { notNow } from './revising'
+
+type Any = Call<unknown, unknown, Load>
+
+/** Moves the studio makes by hand; the others follow from what is done (sending, dating, handing over). */
+export const BY_HAND = [
+  'look-over',
+  'turned-down',
+  'lapsed',
+  'withdrawn',
+  'received',
+  'on-bench',
+  'held',
+  'finished',
+  'part-done',
+  'called-off',
+  'not-brought',
+  'uncollected',
+  'come-back',
+] as const satisfies readonly State[]
+
+export const movesByHand = (state: State): readonly State[] =>
+  MOVES[state].filter((to) => (BY_HAND as readonly State[]).includes(to))
+
+/** Moves a docket by hand. Throws 409 with the moves that are possible; turning down needs a reason. */
+export const move = (call: Any, desk: Desk, to: State, why: string | undefined) => {
+  checkMatch(call, desk.docket)
+  const from = desk.docket.state
+  if (!mayMove(from, to) || !(BY_HAND as readonly State[]).includes(to))
+    throw notNow(desk.docket, MOVES[from])
+  if (to === 'turned-down' && !why?.trim())
+    throw invalid([{ pointer: '/why', code: 'ERR_REQUIRED' }])
+  const texts: Stmt[] = []
+  const body: { to: State; why?: { text: string } } = { to }
+  if (why?.trim()) {
+    const { ref, row } = keepText(call, desk.id, 'move.why', why.trim())
+    body.why = ref
+    texts.push(insertText(row))
+  }
+  const { writes, docket } = write(call, desk, [{ kind: 'moved', body }])
+  return { docket, writes: [...writes, ...texts] }
+}
+
+export type DateGiven = {
+  readonly start: string
+  readonly startMinute?: number | undefined
+  readonly people?: number | undefined
+}
+
+/** Dates an agreed job: the plan from that day gives when it is ready. */
+export const dateJob = (call: Any, desk: Desk, given: DateGiven) => {
+  checkMatch(call, desk.docket)
+  if (!mayMove(desk.docket.state, 'dated')) throw notNow(desk.docket, MOVES[desk.docket.state])
+  if (given.start < todayOf(call.studio, call.now))
+    throw invalid([{ pointer: '/start', code: 'ERR_PAST' }])
+  const agreed = agreedRevision(desk)
+  const adjustments = [
+    ...(agreed?.adjustments ?? []),
+    ...(given.people === undefined
+      ? []
+      : [{ kind: 'people' as const, people: given.people, why: 'dated so' }]),
+  ]
+  const made = estimate({
+    ...deskInput(call.studio, call.now, desk, adjustments),
+    start: given.start,
+    today: addDaysText(given.start, -1),
+  })
+  const { writes, docket } = write(call, desk, [
+    {
+      kind: 'dated',
+      body: {
+        start: made.plan.start,
+        people: made.plan.people,
+        readyLikely: made.plan.readyLikely,
+        readyCautious: made.plan.readyCautious,
+        ...(given.startMinute === undefined ? {} : { startMinute: given.startMinute }),
+      },
+    },
+  ])
+  return { docket, plan: made.plan, writes }
+}

@@ -1,0 +1,56 @@
+import { deletePhoto, insertPhoto, type Photo } from '../../store/photos'
+import { invalid, Problem } from '../http/problem'
+import type { Call, Form, Load } from '../route'
+import { byOf, type Desk, write } from './desk'
+import { cleanPicture } from './picture'
+
+export const MOST_PHOTOS = 40
+
+const SUBJECT = /^[a-z0-9-]{1,40}$/
+
+/** Takes a picture: checked by its signature, stripped of what it tells besides the picture. */
+export const addPhoto = async (call: Call<unknown, unknown, Load>, desk: Desk, form: Form) => {
+  const file = form.file('file')
+  if (!file) throw invalid([{ pointer: '/file', code: 'ERR_FILE_MISSING' }])
+  const subject = form.get('subject') ?? 'other'
+  if (!SUBJECT.test(subject)) throw invalid([{ pointer: '/subject', code: 'ERR_VALUE' }])
+  if (desk.photos.length >= MOST_PHOTOS)
+    throw invalid([{ pointer: '/file', code: 'ERR_FILE_COUNT' }])
+  const cleaned = cleanPicture(new Uint8Array(await file.arrayBuffer()))
+  if (!cleaned.ok) throw invalid([{ pointer: '/file', code: cleaned.error }])
+  const { bytes, mime, width, height, ending } = cleaned.value
+  const id = call.newId()
+  const key = `${desk.id}/${id}.${ending}`
+  const { writes, docket } = write(call, desk, [
+    { kind: 'photo-added', body: { photo: id, subject } },
+  ])
+  const row: Photo = {
+    id,
+    docket: desk.id,
+    subject,
+    mime,
+    bytes: bytes.byteLength,
+    width,
+    height,
+    key,
+    at: call.now,
+    by: byOf(call.who),
+  }
+  return {
+    id,
+    docket,
+    writes: [...writes, insertPhoto(row)],
+    before: () => call.deps.photos.put(key, bytes, mime),
+  }
+}
+
+export const removePhoto = (call: Call<unknown, unknown, Load>, desk: Desk, id: string) => {
+  const photo = desk.photos.find((p) => p.id === id)
+  if (!photo) throw new Problem('unknown')
+  const { writes, docket } = write(call, desk, [{ kind: 'photo-removed', body: { photo: id } }])
+  return {
+    docket,
+    writes: [...writes, deletePhoto(desk.id, id).stmt],
+    after: () => call.deps.photos.delete(photo.key),
+  }
+}

@@ -1,0 +1,162 @@
+import type { Docket, Revision } from '../../docket/fold'
+import type { Offer } from '../../docket/kinds'
+import { mayMove } from '../../docket/states'
+import { script } from '../../intake/script'
+import type { Adjustment } from '../../quote/adjustment'
+import type { Estimated } from '../../quote/estimate'
+import { addDaysText } from '../../quote/working-day'
+import { insertAccess } from '../../store/accesses'
+import { enqueue } from '../../store/outbox'
+import { insertText } from '../../store/texts'
+import { newKey, sha256 } from '../http/keys'
+import { Problem } from '../http/problem'
+import type { Call, Load } from '../route'
+import { checkMatch, type Desk, keepText, type Written, write } from './desk'
+import { CUSTOMER_KEY_MS } from './enquiry'
+import { deskInput, keepEstimate, todayOf } from './estimating'
+
+type Any = Call<unknown, unknown, Load>
+
+const REVISABLE = new Set(['received', 'look-over', 'quoted', 'agreed', 'declined', 'lapsed'])
+
+/** Throws 409 with the moves that are possible from where the docket stands. */
+export const notNow = (docket: Docket, moves: readonly string[]): Problem =>
+  new Problem('not-now', {
+    detail: { key: 'problem.not-now.state' },
+    more: { state: docket.state, moves },
+  })
+
+/** The frozen offer of a revision, as the quote keeps it. */
+export const offerOf = (made: Estimated): Offer => ({
+  lines: made.offer.lines.map((l) => ({ ...l })),
+  net: made.offer.net,
+  tax: made.offer.tax,
+  total: made.offer.total,
+  low: made.offer.low,
+  high: made.offer.high,
+  chanceEnough: made.offer.chanceEnough,
+  deposit: made.offer.deposit,
+  currency: made.currency,
+})
+
+/** What a revision changes against another, computed from both. */
+export const revisionDiff = (from: Revision | null, to: Pick<Revision, 'offer'>) => {
+  const before = new Map((from?.offer.lines ?? []).map((l) => [l.step, l]))
+  const after = new Map(to.offer.lines.map((l) => [l.step, l]))
+  return {
+    added: to.offer.lines.filter((l) => !before.has(l.step)).map((l) => l.step),
+    removed: (from?.offer.lines ?? []).filter((l) => !after.has(l.step)).map((l) => l.step),
+    changed: to.offer.lines.flatMap((l) => {
+      const was = before.get(l.step)
+      if (!was || (was.amount === l.amount && was.minutes === l.minutes)) return []
+      return [
+        {
+          step: l.step,
+          amount: { from: was.amount, to: l.amount },
+          minutes: { from: was.minutes, to: l.minutes },
+        },
+      ]
+    }),
+    total: { from: from?.offer.total ?? null, to: to.offer.total },
+  }
+}
+
+export type RevisionGiven = {
+  readonly adjustments: readonly Adjustment[]
+  readonly message?: string | undefined
+  readonly validDays?: number | undefined
+}
+
+/** Makes the next revision of the quote from the docket as it stands and the adjustments. */
+export const revise = async (call: Any, desk: Desk, given: RevisionGiven) => {
+  checkMatch(call, desk.docket)
+  if (!REVISABLE.has(desk.docket.state)) throw notNow(desk.docket, [])
+  const { made, digest, stmt } = await keepEstimate(
+    deskInput(call.studio, call.now, desk, given.adjustments),
+    script.version,
+    call.now,
+  )
+  const revision = (desk.docket.revisions.at(-1)?.revision ?? 0) + 1
+  const note = given.message ? keepText(call, desk.id, 'message', given.message) : null
+  const days = given.validDays ?? call.studio.profile.validDays
+  const body = {
+    revision,
+    digest,
+    adjustments: [...made.adjusted.applied],
+    dropped: [...made.adjusted.dropped],
+    offer: offerOf(made),
+    validUntil: addDaysText(todayOf(call.studio, call.now), days),
+    minutes: {
+      low: made.labourMinutes.low,
+      likely: made.labourMinutes.likely,
+      high: made.labourMinutes.high,
+    },
+    ready: { people: made.plan.people, days: made.plan.days.length },
+    ...(note ? { message: note.ref } : {}),
+  }
+  const { writes, docket } = write(call, desk, [{ kind: 'revised', body }], {
+    priceLow: made.offer.low,
+    priceLikely: made.offer.likely,
+    priceHigh: made.offer.high,
+    riskiest: made.riskNotes[0]?.id ?? null,
+    currency: made.currency,
+  })
+  return {
+    made,
+    digest,
+    docket,
+    body,
+    diff: revisionDiff(desk.docket.revisions.at(-1) ?? null, body),
+    writes: [...writes, stmt, ...(note ? [insertText(note.row)] : [])],
+  }
+}
+
+export const revisionOf = (docket: Docket, n: string): Revision => {
+  const found = docket.revisions.find((r) => String(r.revision) === n)
+  if (!found) throw new Problem('unknown')
+  return found
+}
+
+/** Sends a revision: a new private link, and a message ready to paste. */
+export const send = async (call: Any, desk: Desk, revision: Revision) => {
+  checkMatch(call, desk.docket)
+  const newest = desk.docket.revisions.at(-1)?.revision
+  if (revision.revision !== newest)
+    throw new Problem('not-now', {
+      detail: { key: 'problem.not-now.other-revision' },
+      more: { revision: newest ?? null },
+    })
+  if (!mayMove(desk.docket.state, 'quoted')) throw notNow(desk.docket, [])
+  const key = newKey(call.deps.random)
+  const link = `${call.origin}/l/${desk.id}/${key}`
+  const lines: Written[] = [{ kind: 'sent', body: { revision: revision.revision } }]
+  const { writes, docket } = write(call, desk, lines)
+  const access = insertAccess({
+    hash: await sha256(key),
+    kind: 'customer',
+    docket: desk.id,
+    label: 'quote',
+    createdAt: call.now,
+    expiresAt: call.now + CUSTOMER_KEY_MS,
+    usedAt: null,
+    revokedAt: null,
+    parent: null,
+  })
+  const outgoing = enqueue({
+    id: call.newId(),
+    kind: 'quote.sent',
+    docket: desk.id,
+    payload: { docket: desk.id, revision: revision.revision },
+    dedupe: `sent:${desk.id}:${revision.revision}:${docket.rev}`,
+    nextAt: call.now,
+  })
+  const { words } = call.studio
+  const message = words.say('message.quote', {
+    studio: call.studio.profile.name,
+    reference: desk.docket.reference ?? '',
+    total: words.say('message.amount', { amount: revision.offer.total }),
+    until: revision.validUntil,
+    link,
+  })
+  return { docket, link, message, writes: [...writes, access, outgoing] }
+}

@@ -1,0 +1,62 @@
+import type { Catalogue } from '../render'
+
+/** Ends without success, and faults that are not about one question's value. */
+export const problemWords: Catalogue = {
+  'problem.malformed': 'That could not be read as JSON or as a form.',
+  'problem.signed-out': 'Sign in first, or send a key.',
+  'problem.forbidden-origin': 'This came from another site, so nothing was changed.',
+  'problem.not-allowed': 'This key may not do that; the owner can.',
+  'problem.not-yours': 'There is nothing here for you. The link may have ended; ask for a new one.',
+  'problem.unknown': 'There is nothing here.',
+  'problem.not-now': 'That cannot be done as things stand.',
+  'problem.not-now.sent':
+    'The enquiry has been sent, so its answers no longer change. Write to the studio instead.',
+  'problem.not-now.question': 'This question is not asked as things stand.',
+  'problem.not-now.missing': 'Some answers are still missing.',
+  'problem.not-now.state':
+    'The docket is in another state. What is possible now stands beside this.',
+  'problem.not-now.no-quote': 'There is no quote to decide on.',
+  'problem.not-now.other-revision':
+    'The quote has changed since this page was opened. Read the new one first.',
+  'problem.not-now.lapsed': 'This quote is no longer valid. Ask the studio for a new one.',
+  'problem.not-now.decided': 'This has been decided already.',
+  'problem.not-now.open-checks': 'Something that keeps people safe is still open.',
+  'problem.not-now.no-date': 'There is no working time left on that day.',
+  'problem.stale': 'Somebody else changed this first. Read it again, then decide.',
+  'problem.too-large': 'That is too large to take.',
+  'problem.wrong-type': 'This kind of content is not taken here.',
+  'problem.invalid': 'Some of that is not right yet.',
+  'problem.key-reused': 'This key was used before for something else.',
+  'problem.key-running': 'The first request with this key is still running.',
+  'problem.if-match-missing': 'Say which revision you have seen (If-Match).',
+  'problem.too-many': 'Too many requests in a short time. Wait a little.',
+  'problem.away': 'The docket cannot be reached just now. Nothing was lost; try again in a moment.',
+  'problem.fault': 'Something went wrong on our side. Nothing was half done.',
+
+  'error.ERR_VALUE': 'This value is not one we can take.',
+  'error.ERR_MISSING': 'This is missing.',
+  'error.ERR_TYPE': 'This is of the wrong kind.',
+  'error.ERR_TOO_SMALL': 'This is too short or too small.',
+  'error.ERR_TOO_LARGE': 'This is too long or too large.',
+  'error.ERR_UNKNOWN_FIELD': 'We do not know this field.',
+  'error.ERR_ONE_OF': 'Give a value or say you are not sure, not both.',
+  'error.ERR_NOT_UNSURE': 'This one we do need to know.',
+  'error.ERR_FUTURE': 'That is in the future.',
+  'error.ERR_IDEMPOTENCY_KEY':
+    'The Idempotency-Key must be a quoted text of at most 200 characters.',
+  'error.ERR_UNKNOWN_QUESTION': 'There is no such question.',
+  'error.ERR_UNKNOWN_STEP': 'There is no such step in this estimate.',
+  'error.ERR_UNKNOWN_KIND': 'There is no such kind of line.',
+  'error.ERR_NOT_ACKNOWLEDGED': 'This has to be read and accepted first.',
+  'error.ERR_NO_SUCH_OPTION': 'There is no such option in this quote.',
+  'error.ERR_PAST': 'This day is over.',
+  'error.ERR_DATE': 'Write the day as YYYY-MM-DD.',
+  'error.ERR_REQUIRED': 'Please fill this in.',
+  'error.ERR_FILE_MISSING': 'Choose a picture first.',
+  'error.ERR_FILE_TYPE':
+    'Only JPEG, PNG and WebP pictures can be taken. Many phones can save as JPEG.',
+  'error.ERR_FILE_TOO_LARGE': 'This picture is too large. Send a smaller one, up to 10 MB.',
+  'error.ERR_FILE_PIXELS': 'This picture has too many pixels. Send a smaller one.',
+  'error.ERR_FILE_BROKEN': 'This picture could not be read. Take it again.',
+  'error.ERR_FILE_COUNT': 'There are enough pictures now. Remove one first.',
+}
