@@ -39,6 +39,7 @@ export const paths = {
   bench: (id: string) => `/bench/${seg(id)}`,
   benchStep: (id: string, step: string) => `/bench/${seg(id)}?step=${seg(step)}`,
   benchLines: (id: string) => `/bench/${seg(id)}/lines`,
+  benchFindings: (id: string) => `/bench/${seg(id)}/findings`,
   benchExtra: (id: string) => `/bench/${seg(id)}/extras`,
   handover: (id: string) => `/bench/${seg(id)}/handover`,
   api: '/api',

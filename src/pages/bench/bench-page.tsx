@@ -1,0 +1,110 @@
+import type { FC } from 'hono/jsx'
+import type { FieldError, Frame, Kept } from '../frame'
+import { Layout } from '../layout'
+import { ErrorSummary } from '../parts/error-summary'
+import { NoteView } from '../parts/note-view'
+import { PanelTable } from '../parts/panel-table'
+import { paths } from '../paths'
+import { type BenchView, panelsOfSheet } from './bench-view'
+import { CurrentStep, sheetStepName } from './current-step'
+import { CheckIn, Checks, Findings, Removals } from './found-forms'
+import { PaperSheet } from './paper-sheet'
+import { ReadingForm } from './reading-form'
+import { StepList } from './step-list'
+
+export type BenchPageProps = {
+  readonly frame: Frame
+  readonly view: BenchView
+  readonly once: string
+  readonly errors?: readonly FieldError[]
+  readonly kept?: Kept
+  readonly scripts?: readonly string[]
+}
+
+/** Everything of the sheet under its head; the browser renders the same without a signal. */
+export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
+  const { view, once, errors, kept } = p
+  const { words } = p.frame
+  const step = view.sheet.steps.find((s) => s.id === view.current)
+  const last = view.readings.at(-1)
+  const panel = step?.places.find((place) => panelsOfSheet(view).includes(place)) ?? last?.panel
+  return (
+    <>
+      <ErrorSummary words={words} errors={errors} />
+      <CheckIn words={words} view={view} once={once} />
+      {step ? (
+        <CurrentStep words={words} id={view.id} once={once} step={step} />
+      ) : (
+        <section>
+          <h1>{words.say('page.steps.all-done')}</h1>
+          <div class="acts">
+            <a class="button" href={paths.handover(view.id)}>
+              {words.say('page.handover')}
+            </a>
+          </div>
+        </section>
+      )}
+      {view.sheet.panels.length > 0 ? (
+        <>
+          <ReadingForm
+            words={words}
+            id={view.id}
+            once={once}
+            panels={panelsOfSheet(view)}
+            {...(panel ? { panel } : {})}
+            {...(last?.probe ? { probe: last.probe } : {})}
+            {...(errors ? { errors } : {})}
+            {...(kept ? { kept } : {})}
+          />
+          <section id="panels">
+            <h2>{words.say('page.panels')}</h2>
+            <PanelTable words={words} panels={view.sheet.panels} />
+          </section>
+        </>
+      ) : null}
+      {view.notes.length > 0 ? (
+        <section>
+          <h2>{words.say('page.bench.notes')}</h2>
+          {view.notes.map((note) => (
+            <NoteView words={words} note={note} bench />
+          ))}
+        </section>
+      ) : null}
+      <StepList words={words} view={view} />
+      <Findings words={words} view={view} once={once} />
+      <Removals words={words} view={view} once={once} />
+      <Checks words={words} view={view} once={once} />
+      <PaperSheet words={words} view={view} />
+      <section class="screen-only">
+        <div class="acts">
+          <a class="button quiet" href={paths.handover(view.id)}>
+            {words.say('page.handover')}
+          </a>
+        </div>
+      </section>
+    </>
+  )
+}
+
+/** The job sheet: one current step large, and everything else of the job under it. */
+export const BenchPage: FC<BenchPageProps> = (p) => {
+  const { frame, view } = p
+  const { words } = frame
+  const step = view.sheet.steps.find((s) => s.id === view.current)
+  const title = step ? sheetStepName(words, step) : words.say('page.steps.all-done')
+  const unsent = view.unsent ? ` · ${words.say('page.unsent', { n: view.unsent })}` : ''
+  return (
+    <Layout
+      frame={{
+        ...frame,
+        who: `${view.reference} · ${view.car}${unsent}`,
+        reference: `${view.reference} ${view.car}`,
+      }}
+      title={title}
+      scripts={p.scripts ?? ['enhance.js']}
+      bench
+    >
+      <BenchBody {...p} />
+    </Layout>
+  )
+}

@@ -1,0 +1,42 @@
+import type { Bench } from '../../docket/bench'
+import type { Sheet } from '../../jobsheet/sheet'
+import type { Note } from '../../quote/estimate-types'
+
+export type FindingView = {
+  readonly id: string
+  readonly place: string
+  readonly text: string
+  readonly photoSrc?: string
+}
+
+export type BenchExtraView = {
+  readonly extra: string
+  readonly text: string
+  readonly minutes: number
+  readonly total: number
+  readonly within: boolean
+  readonly decision: 'agree' | 'refuse' | null
+}
+
+/** A job as the bench sees it: plain data, so that it can be shown without a signal. */
+export type BenchView = {
+  readonly id: string
+  readonly reference: string
+  readonly car: string
+  readonly sheet: Sheet
+  /** The step shown large; null when all are done. */
+  readonly current: string | null
+  readonly notes: readonly Note[]
+  readonly checkIn: Bench['checkIn']
+  readonly readings: Bench['readings']
+  readonly findings: readonly FindingView[]
+  readonly removals: Bench['removals']
+  readonly extras: readonly BenchExtraView[]
+  readonly notesText: readonly { readonly id: string; readonly text: string }[]
+  /** Lines written on this device that have not reached the studio. */
+  readonly unsent?: number
+}
+
+/** Panels a reading may be taken on, in walking order. */
+export const panelsOfSheet = (view: BenchView): readonly string[] =>
+  view.sheet.panels.map((p) => p.panel)

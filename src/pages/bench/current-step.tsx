@@ -1,0 +1,115 @@
+import type { FC } from 'hono/jsx'
+import type { SheetStep } from '../../jobsheet/sheet'
+import type { Words } from '../../words/render'
+import { Button } from '../parts/button'
+import { Field } from '../parts/field'
+import { hours } from '../parts/money-text'
+import { LineForm } from './line-form'
+
+export type CurrentStepProps = {
+  readonly words: Words
+  readonly id: string
+  readonly once: string
+  readonly step: SheetStep
+}
+
+export const sheetStepName = (words: Words, step: Pick<SheetStep, 'id' | 'name'>): string =>
+  step.name ?? words.say(`step.${step.id}`)
+
+const Listed: FC<{ readonly title: string; readonly items: readonly string[] }> = ({
+  title,
+  items,
+}) =>
+  items.length === 0 ? null : (
+    <>
+      <h3>{title}</h3>
+      <ul>
+        {items.map((text) => (
+          <li>{text}</li>
+        ))}
+      </ul>
+    </>
+  )
+
+/** The one thing to do now: what, how long, what to mind, what to mask, and its buttons. */
+export const CurrentStep: FC<CurrentStepProps> = ({ words, id, once, step }) => {
+  const doKey = `step.${step.id}.do`
+  const begun = step.state === 'begun'
+  const places = step.places.map((p) => (words.has(`panel.${p}`) ? words.say(`panel.${p}`) : p))
+  return (
+    <section id="step">
+      <p class="quietly">{words.say(`page.step.${step.state}`)}</p>
+      <h1 class="lead-figure">{sheetStepName(words, step)}</h1>
+      {words.has(doKey) ? <p>{words.say(doKey)}</p> : null}
+      <p>
+        {words.say('page.step.minutes', { v: step.expectedMinutes })}{' '}
+        {step.used > 0 ? words.say('page.step.used', { v: step.used }) : ''}{' '}
+        {step.byTime ? words.say('page.step.cap', { v: step.byTime.capMinutes }) : ''}
+      </p>
+      {step.heldBy ? (
+        <div class="note stop">
+          <p>
+            <b>{words.say(`page.held.${step.heldBy}`)}</b>
+          </p>
+        </div>
+      ) : null}
+      {step.before.length > 0 ? (
+        <div class="note decide">
+          <p>
+            {words.say('page.step.before', {
+              what: step.before.map((s) => words.say(`step.${s}`)),
+            })}
+          </p>
+        </div>
+      ) : null}
+      {step.cautions.map((c) => (
+        <div class="note stop">
+          <p>{words.say(`caution.${c}`)}</p>
+        </div>
+      ))}
+      <Listed title={words.say('page.step.places')} items={places} />
+      <Listed
+        title={words.say('page.step.masks')}
+        items={step.masks.map((m) => words.say(`mask.${m}`))}
+      />
+      <Listed
+        title={words.say('page.step.materials')}
+        items={step.materials.map((m) => words.say(`material.${m}`))}
+      />
+      {step.lagMinutes > 0 && step.lagWhy ? (
+        <p>{words.say(`page.step.lag.${step.lagWhy}`, { time: hours(words, step.lagMinutes) })}</p>
+      ) : null}
+      <div class="screen-only">
+        {begun ? (
+          <>
+            <LineForm id={id} kind="done" once={`${once}-done`} hidden={{ step: step.id }}>
+              <Field
+                name="minutes"
+                label={words.say('page.step.own-minutes')}
+                hint={words.say('page.step.own-minutes.hint')}
+                inputmode="numeric"
+                short
+              />
+              <div class="acts">
+                <Button>{words.say('page.step.done')}</Button>
+              </div>
+            </LineForm>
+            <LineForm id={id} kind="broke-off" once={`${once}-off`} hidden={{ step: step.id }}>
+              <div class="acts">
+                <Button quiet>{words.say('page.step.break-off')}</Button>
+              </div>
+            </LineForm>
+          </>
+        ) : step.state !== 'done' ? (
+          <LineForm id={id} kind="began" once={`${once}-begin`} hidden={{ step: step.id }}>
+            <div class="acts">
+              <Button>
+                {words.say(step.state === 'broken-off' ? 'page.step.go-on' : 'page.step.begin')}
+              </Button>
+            </div>
+          </LineForm>
+        ) : null}
+      </div>
+    </section>
+  )
+}

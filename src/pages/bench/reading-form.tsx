@@ -1,0 +1,151 @@
+import type { FC } from 'hono/jsx'
+import { PROBES } from '../../docket/kinds'
+import { sequenceIds } from '../../quote/paint'
+import type { Words } from '../../words/render'
+import { type FieldError, type Kept, keptOne } from '../frame'
+import { Button } from '../parts/button'
+import { Field, Select } from '../parts/field'
+import { Tick } from '../parts/tick'
+import { LineForm } from './line-form'
+
+export type ReadingFormProps = {
+  readonly words: Words
+  readonly id: string
+  readonly once: string
+  /** In walking order. */
+  readonly panels: readonly string[]
+  /** The panel chosen last, or the step's. */
+  readonly panel?: string
+  readonly probe?: string
+  readonly errors?: readonly FieldError[]
+  readonly kept?: Kept
+}
+
+const KEYS = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '.', '0'] as const
+
+/** Large keys over the plain box; shown by the browser script only. */
+const Pad: FC<{ readonly words: Words }> = ({ words }) => (
+  <div class="pad" hidden data-pad="f-values">
+    {KEYS.map((k) => (
+      <button type="button" data-key={k}>
+        {k}
+      </button>
+    ))}
+    <button type="button" data-key="back" aria-label={words.say('page.pad.back')}>
+      ⌫
+    </button>
+    <button type="button" data-key="next">
+      {words.say('page.pad.next')}
+    </button>
+  </div>
+)
+
+const panelChoices = (words: Words, panels: readonly string[]) =>
+  panels.map((p) => ({ value: p, label: words.say(`panel.${p}`) }))
+
+/** Readings of one place: several values, the reference apart, film told. */
+export const ReadingForm: FC<ReadingFormProps> = (p) => {
+  const { words, id, once, panels, errors, kept } = p
+  const shared = errors ? { errors } : {}
+  const of = keptOne(kept, 'of', 'panel')
+  return (
+    <section class="screen-only" id="reading">
+      <h2>{words.say('page.reading')}</h2>
+      <LineForm id={id} kind="reading" once={`${once}-reading`}>
+        <Select
+          name="panel"
+          label={words.say('page.panel')}
+          options={panelChoices(words, panels)}
+          value={keptOne(kept, 'panel', p.panel ?? '')}
+        />
+        <Field
+          name="values"
+          label={words.say('page.reading.values')}
+          hint={words.say('page.reading.values.hint')}
+          value={keptOne(kept, 'values')}
+          inputmode="decimal"
+          autocomplete="off"
+          {...shared}
+        />
+        <Pad words={words} />
+        <fieldset>
+          <legend class="unseen">{words.say('page.reading.of')}</legend>
+          <Tick
+            type="radio"
+            name="of"
+            value="panel"
+            label={words.say('page.reading.of.panel')}
+            checked={of === 'panel'}
+          />
+          <Tick
+            type="radio"
+            name="of"
+            value="reference"
+            label={words.say('page.reading.of.reference')}
+            checked={of === 'reference'}
+          />
+        </fieldset>
+        <Tick
+          type="checkbox"
+          name="overFilm"
+          value="1"
+          label={words.say('page.reading.over-film')}
+        />
+        <Select
+          name="probe"
+          label={words.say('page.reading.probe')}
+          options={PROBES.map((v) => ({ value: v, label: words.say(`page.probe.${v}`) }))}
+          value={keptOne(kept, 'probe', p.probe ?? 'magnetic')}
+        />
+        <div class="acts">
+          <Button>{words.say('page.reading.keep')}</Button>
+        </div>
+      </LineForm>
+      <details>
+        <summary>{words.say('page.reading.cannot')}</summary>
+        <LineForm id={id} kind="unreadable" once={`${once}-unreadable`}>
+          <Select
+            name="panel"
+            id="f-unreadable-panel"
+            label={words.say('page.panel')}
+            options={panelChoices(words, panels)}
+          />
+          <Field name="why" id="f-unreadable-why" label={words.say('page.reading.cannot.why')} />
+          <div class="acts">
+            <Button quiet>{words.say('page.reading.cannot.keep')}</Button>
+          </div>
+        </LineForm>
+      </details>
+      <details>
+        <summary>{words.say('page.polished')}</summary>
+        <LineForm id={id} kind="polished" once={`${once}-polished`}>
+          <Select
+            name="panel"
+            id="f-polished-panel"
+            label={words.say('page.panel')}
+            options={panelChoices(words, panels)}
+          />
+          <Select
+            name="sequence"
+            label={words.say('page.polished.what')}
+            options={sequenceIds.map((v) => ({ value: v, label: words.say(`sequence.${v}`) }))}
+          />
+          <Field
+            name="sets"
+            label={words.say('page.polished.sets')}
+            inputmode="numeric"
+            value="1"
+            short
+          />
+          <Field name="machine" label={words.say('page.polished.machine')} maxlength={80} />
+          <Field name="pad" label={words.say('page.polished.pad')} maxlength={80} />
+          <Field name="abrasive" label={words.say('page.polished.abrasive')} maxlength={80} />
+          <Field name="speed" label={words.say('page.polished.speed')} maxlength={40} />
+          <div class="acts">
+            <Button quiet>{words.say('page.polished.keep')}</Button>
+          </div>
+        </LineForm>
+      </details>
+    </section>
+  )
+}
