@@ -67,6 +67,7 @@ export const createPipelines = (
         stream.close()
       }
       idle.clear()
+      options.connections.closeAll()
     },
   }
 }

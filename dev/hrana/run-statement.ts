@@ -7,7 +7,7 @@ type Native = Database.Database
 
 /** Runs one statement; `sql` is its text, looked up already. Throws the native error. */
 export const runStatement = (db: Native, sql: string, stmt: HranaStmt): StmtResult => {
-  if (splitStatements(sql).length > 1) {
+  if (sql.includes(';') && splitStatements(sql).length > 1) {
     throw new HranaFault('SQL_MANY_STATEMENTS', 'SQL string contains more than one statement')
   }
   const prepared = db.prepare(sql) as unknown as NativeStatement

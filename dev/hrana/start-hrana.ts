@@ -2,6 +2,7 @@ import { once } from 'node:events'
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import Database from 'libsql'
+import { createConnections } from './connections'
 import { createFaults, type Fault, type FaultSwitches } from './faults'
 import { type Counts, createPipelines } from './pipelines'
 import { HranaFault, type PipelineRequest } from './protocol'
@@ -39,7 +40,8 @@ export const startHrana = async (options: HranaOptions): Promise<HranaServer> =>
   useWriteAheadLog(file)
   const counts = zero()
   const faults = createFaults()
-  const pipelines = createPipelines({ file, lock: createWriteLock(), txTimeoutMs, idleMs }, counts)
+  const parts = { connections: createConnections(file), lock: createWriteLock() }
+  const pipelines = createPipelines({ ...parts, txTimeoutMs, idleMs }, counts)
 
   const answer = async (request: IncomingMessage, response: ServerResponse) => {
     const body = await readBody(request)

@@ -1,5 +1,5 @@
-import Database from 'libsql'
 import { splitStatements } from '../../src/store/split-statements'
+import type { Connections } from './connections'
 import {
   type BatchResult,
   type HranaBatch,
@@ -14,7 +14,7 @@ import { runStatement, toHranaError } from './run-statement'
 import { takesWriteLock, type WriteLock } from './write-lock'
 
 export type StreamOptions = {
-  readonly file: string
+  readonly connections: Connections
   readonly lock: WriteLock
   /** How long a transaction may stay open, ms. */
   readonly txTimeoutMs: number
@@ -29,12 +29,14 @@ export type HranaStream = {
 
 const storedSqlLimit = 50
 
-export const openStream = ({ file, lock, txTimeoutMs }: StreamOptions): HranaStream => {
-  const db = new Database(file)
+export const openStream = ({ connections, lock, txTimeoutMs }: StreamOptions): HranaStream => {
+  const db = connections.take()
   const owner = {}
   const stored = new Map<number, string>()
   let closed = false
   let timedOut = false
+  // The driver keeps a statement that met a lock under way: such a connection is not used again.
+  let metLock = false
   let timer: NodeJS.Timeout | undefined
 
   const endTransaction = () => {
@@ -56,6 +58,9 @@ export const openStream = ({ file, lock, txTimeoutMs }: StreamOptions): HranaStr
     if (takesWriteLock(sql)) await lock.take(owner)
     try {
       return work()
+    } catch (error) {
+      metLock ||= (error as { code?: unknown }).code === 'SQLITE_BUSY'
+      throw error
     } finally {
       afterStatement()
     }
@@ -98,7 +103,8 @@ export const openStream = ({ file, lock, txTimeoutMs }: StreamOptions): HranaStr
     if (db.inTransaction) db.exec('ROLLBACK')
     closed = true
     endTransaction()
-    db.close()
+    if (metLock) db.close()
+    else connections.give(db)
   }
 
   return {

@@ -13,12 +13,25 @@ export type FileDb = Db & {
 
 /**
  * Opens (and makes) a libSQL file. Node only; one process per file. Commits are on disk when a
- * write resolves (write-ahead log, synchronous FULL). Rejects with DbError.
+ * write resolves (write-ahead log, synchronous FULL). `waitMs`: how long to wait for a lock held by
+ * another process; it blocks this one, so it is a net only. Rejects with DbError.
  */
-export const openFileDb = async (path: string): Promise<FileDb> => {
-  const client = open(path)
+export const openFileDb = async (
+  path: string,
+  options: { readonly waitMs?: number } = {},
+): Promise<FileDb> => {
+  const client = open(path, options.waitMs ?? 5000)
   const inTurn = oneAtATime()
-  const guarded = <T>(work: () => Promise<T>) => work().catch((e) => Promise.reject(mapError(e)))
+  // The driver keeps a statement that met a lock under way, and no transaction of its connection
+  // could commit after; so that connection is left for a fresh one.
+  const guarded = <T>(work: () => Promise<T>): Promise<T> =>
+    inTurn(() =>
+      work().catch(async (cause) => {
+        const error = mapError(cause)
+        if (error.code === 'busy') await client.reconnect()
+        throw error
+      }),
+    )
   const pragma = async (sql: string) => (await client.execute(`PRAGMA ${sql}`)).rows[0]?.[0]
 
   const expectPragma = async (name: string, wanted: number | string) => {
@@ -39,35 +52,30 @@ export const openFileDb = async (path: string): Promise<FileDb> => {
     throw error
   })
 
-  const read: Db['read'] = (stmts) =>
-    guarded(async () => {
-      checkReads(stmts)
-      return fromDriver(await client.batch(toDriver(stmts), 'read'))
-    })
   return {
-    read,
+    read: (stmts) =>
+      guarded(async () => {
+        checkReads(stmts)
+        return fromDriver(await client.batch(toDriver(stmts), 'read'))
+      }),
     write: (stmts) =>
-      inTurn(() =>
-        guarded(async () => {
-          await pragma('secure_delete = ON')
-          return fromDriver(await client.batch(toDriver(stmts), 'write'))
-        }),
-      ),
+      guarded(async () => {
+        await pragma('secure_delete = ON')
+        return fromDriver(await client.batch(toDriver(stmts), 'write'))
+      }),
     scrub: () =>
-      inTurn(() =>
-        guarded(async () => {
-          await client.execute('VACUUM')
-          await pragma('wal_checkpoint(TRUNCATE)')
-        }),
-      ),
+      guarded(async () => {
+        await client.execute('VACUUM')
+        await pragma('wal_checkpoint(TRUNCATE)')
+      }),
     close: () => inTurn(async () => client.close()),
   }
 }
 
-const open = (path: string) => {
+const open = (path: string, timeout: number) => {
   try {
     // One connection: PRAGMAs hold per connection, and a pool would open others without them.
-    return createClient({ url: `file:${path}`, concurrency: 1, timeout: 5000, intMode: 'number' })
+    return createClient({ url: `file:${path}`, concurrency: 1, timeout, intMode: 'number' })
   } catch (cause) {
     throw new DbError('unavailable', `cannot open ${path}: ${String(cause)}`, { cause })
   }

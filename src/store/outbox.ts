@@ -1,5 +1,5 @@
 import type { InferSelectModel } from 'drizzle-orm'
-import { and, asc, eq, inArray, isNull, lte, or, sql } from 'drizzle-orm'
+import { and, asc, eq, inArray, isNull, lt, lte, or, sql } from 'drizzle-orm'
 import { build, toQuery, toStmt } from './build'
 import type { Query, Stmt } from './db'
 import { outbox } from './schema'
@@ -77,6 +77,10 @@ export const messageFailed = (
       .returning(),
   )
 }
+
+/** Removes messages that were delivered and were due before `dueBefore`. */
+export const deleteDelivered = (dueBefore: number): Stmt =>
+  toStmt(build.delete(outbox).where(and(eq(outbox.status, 'done'), lt(outbox.nextAt, dueBefore))))
 
 /** How the outbox stands: number of messages by status. */
 export const countMessages = (): Query<{ readonly status: string; readonly count: number }> => ({

@@ -1,6 +1,6 @@
 // One token: a comment, a quoted text, a word, or any other character. Quotes inside quotes double.
 const token =
-  /--[^\n]*|\/\*[\s\S]*?\*\/|'(?:[^']|'')*'|"(?:[^"]|"")*"|`[^`]*`|\[[^\]]*\]|\w+|[\s\S]/g
+  /--[^\n]*|\/\*[\s\S]*?\*\/|'(?:[^']|'')*'|"(?:[^"]|"")*"|`[^`]*`|\[[^\]]*\]|\w+|\s+|[\s\S]/g
 const isComment = (text: string) => text.startsWith('--') || text.startsWith('/*')
 
 /**

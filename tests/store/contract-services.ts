@@ -16,6 +16,7 @@ import { deleteExpiredKeys, findKey, finishKey, reserveKey } from '../../src/sto
 import {
   claimMessages,
   countMessages,
+  deleteDelivered,
   enqueue,
   messageDone,
   messageFailed,
@@ -161,6 +162,11 @@ export const serviceContract = (store: () => TestStore): void => {
       { status: 'dead', count: 1 },
       { status: 'done', count: 1 },
     ])
+    await store().db.write([deleteDelivered(10)])
+    expect(await readOne(store().db, countMessages())).toEqual({ status: 'dead', count: 1 })
+    expect((await readAll(store().db, [countMessages()]))[0]).toHaveLength(2)
+    await store().db.write([deleteDelivered(11)])
+    expect((await readAll(store().db, [countMessages()]))[0]).toHaveLength(1)
   })
 
   it('requests are counted by bucket and window', async () => {

@@ -1,3 +1,4 @@
+import Database from 'libsql'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import type { Db, Stmt } from '../../src/store/db'
 import { readAll, readOne } from '../../src/store/db'
@@ -82,6 +83,16 @@ export const storeContract = (name: string, makeStore: () => Promise<TestStore>)
         const error = await dbErrorOf(db.write([insertLines('nowhere', 0, [aLine('a')])]))
         expect(error.code).toBe('bug')
         expect(error.message).toMatch(/FOREIGN KEY/)
+      })
+
+      it('is busy for writers, not for readers, while another process writes', async () => {
+        const other = new Database(store.file)
+        other.exec('BEGIN IMMEDIATE')
+        expect((await dbErrorOf(db.write([upsertHead(aHead('d1'))]))).code).toBe('busy')
+        expect(await db.read([raw('SELECT count(*) AS n FROM head')])).toEqual([[{ n: 0 }]])
+        other.close()
+        await db.write([upsertHead(aHead('d1'))])
+        expect(await db.read([raw('SELECT count(*) AS n FROM head')])).toEqual([[{ n: 1 }]])
       })
 
       it('calls it a bug to use a database that was closed', async () => {

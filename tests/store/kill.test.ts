@@ -1,7 +1,9 @@
 import { expect, it } from 'vitest'
 import { killWriter } from './kill-writer'
 
-it('a killed server loses no acknowledged line and leaves no half batch', async () => {
+it('a killed server loses no acknowledged line and leaves no half batch', {
+  timeout: 300_000,
+}, async () => {
   const reports = await killWriter([1, 2, 17, 60, 150])
   expect(reports).toHaveLength(5)
   for (const report of reports) {

@@ -18,7 +18,7 @@ it('is held by one, and free again when released', () => {
   takeLock(path).release()
 })
 
-it('held by another process is refused, and freed by its death', async () => {
+it('held by another process is refused, and freed by its death', { timeout: 120_000 }, async () => {
   const path = join(folder, 'b.db')
   const child = fileURLToPath(new URL('lock-child.ts', import.meta.url))
   const stdio = ['ignore', 'pipe', 'inherit'] as const

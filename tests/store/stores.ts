@@ -23,7 +23,7 @@ export const makeFolder = () => {
 export const makeFileStore = async (): Promise<TestStore> => {
   const { folder, remove } = makeFolder()
   const file = join(folder, 'test.db')
-  const db = await openFileDb(file)
+  const db = await openFileDb(file, { waitMs: 1 })
   return { db, file, dispose: () => db.close().then(remove) }
 }
 
