@@ -24,7 +24,7 @@ export const hasMould = (r: Reader): boolean =>
   r.value(growth)?.some((g) => g.startsWith('mould')) === true
 
 /** So much is wrong that a look-over comes first; small things are then seen, not asked. */
-export const crowded = (r: Reader): boolean => (r.value(dangers)?.length ?? 0) >= 4
+export const crowded = (r: Reader, from = 4): boolean => (r.value(dangers)?.length ?? 0) >= from
 
 /** Something in the car's past (or not known of it) makes a finer question worth the owner's time. */
 export const history = (r: Reader): boolean => {

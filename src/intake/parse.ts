@@ -31,12 +31,12 @@ const multi: Parse = (q, json) => {
 }
 
 const number: Parse = (q, json) => {
-  const given: { amount?: unknown; unit?: unknown } =
-    typeof json === 'object' && json !== null && !Array.isArray(json) ? json : { amount: json }
+  const whole = typeof json !== 'object' || json === null || Array.isArray(json)
+  const given: { amount?: unknown; unit?: unknown } = whole ? { amount: json } : json
   const unit = given.unit ?? q.unit
   const known = q.units ?? (q.unit === undefined ? [] : [q.unit])
   const issues: Issue[] = []
-  const at = given.amount === json ? '/value' : '/value/amount'
+  const at = whole ? '/value' : '/value/amount'
   if (typeof given.amount !== 'number' || !Number.isFinite(given.amount))
     issues.push(issue('ERR_NOT_A_NUMBER', at))
   if (unit !== undefined && !known.includes(unit as string))
@@ -47,10 +47,10 @@ const number: Parse = (q, json) => {
   if (base === undefined) return err([issue('ERR_UNIT', '/value/unit')])
   if ((q.min !== undefined && base < q.min) || (q.max !== undefined && base > q.max))
     return err([issue('ERR_OUT_OF_RANGE', at, { min: q.min ?? 0, max: q.max ?? 0 })])
-  return ok(base)
+  return ok(base + 0) // never −0
 }
 
-const whole: Parse = (q, json) => {
+const wholeYear: Parse = (q, json) => {
   if (typeof json !== 'number' || !Number.isSafeInteger(json)) return no('ERR_NOT_A_YEAR')
   const min = q.min ?? 1900
   const max = q.max ?? 2100
@@ -91,7 +91,7 @@ const PARSE: Readonly<Record<Kind, Parse>> = {
   multi,
   yesNo: (_q, json) => (typeof json === 'boolean' ? ok(json) : no('ERR_NOT_YES_NO')),
   number,
-  year: whole,
+  year: wholeYear,
   date,
   money,
   text: (_q, json) => parseText(json),

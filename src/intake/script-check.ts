@@ -1,28 +1,20 @@
 import type { Answers } from './answers'
 import type { Question } from './question'
-import type { Reader } from './reader'
-import { reader } from './reader'
+import { type Reader, reader } from './reader'
 import type { Script } from './replay'
 
-/** What the script asks directly when deciding whether to ask `q`, as question ids. */
-const readBy = (q: Question<unknown>, answers: Answers): readonly string[] => {
-  const inner = reader(answers)
+/** What `q` itself reads when deciding whether it is asked, as question ids. */
+const readBy = (q: Question<unknown>, inner: Reader): readonly string[] => {
   const seen: string[] = []
-  const spy: Reader = {
-    value: (other) => {
-      seen.push(other.id)
-      return inner.value(other)
-    },
-    unsettled: (other) => {
-      seen.push(other.id)
-      return inner.unsettled(other)
-    },
-    asks: (other) => {
-      seen.push(other.id)
-      return inner.asks(other)
-    },
+  const note = <T extends { readonly id: string }>(other: T): T => {
+    seen.push(other.id)
+    return other
   }
-  q.asked(spy)
+  q.asked({
+    value: (other) => inner.value(note(other)),
+    unsettled: (other) => inner.unsettled(note(other)),
+    asks: (other) => inner.asks(note(other)),
+  })
   return seen
 }
 
@@ -57,16 +49,21 @@ export const checkScript = (script: Script, samples: readonly Answers[]): readon
   const at = new Map(script.questions.map((q, i) => [q.id, i]))
   if (at.size !== script.questions.length) faults.push('an id stands twice')
   const given = new Set(script.given?.map((q) => q.id))
+  const late = new Map<string, Set<string>>()
+  const reached = new Set<string>()
+  for (const answers of samples) {
+    const r = reader(answers)
+    script.questions.forEach((q, i) => {
+      if (r.asks(q)) reached.add(q.id)
+      for (const id of readBy(q, r))
+        if (!given.has(id) && (at.get(id) ?? Number.POSITIVE_INFINITY) >= i)
+          late.set(q.id, (late.get(q.id) ?? new Set()).add(id))
+    })
+  }
   script.questions.forEach((q, i) => {
-    const late = new Set<string>()
-    let reachable = false
-    for (const answers of samples) {
-      for (const id of readBy(q, answers))
-        if (!given.has(id) && (at.get(id) ?? Number.POSITIVE_INFINITY) >= i) late.add(id)
-      reachable ||= reader(answers).asks(q)
-    }
-    for (const id of late) faults.push(`${q.id}: reads ${id}, which is not asked before it`)
-    if (!reachable) faults.push(`${q.id}: never asked`)
+    for (const id of late.get(q.id) ?? [])
+      faults.push(`${q.id}: reads ${id}, which is not asked before it`)
+    if (!reached.has(q.id)) faults.push(`${q.id}: never asked`)
     if (q.together !== undefined && (at.get(q.together) ?? i) >= i)
       faults.push(`${q.id}: together with a later question`)
   })

@@ -42,14 +42,15 @@ export const worlds = <R>(answers: Answers, rule: (r: Reader) => R): Worlds<R> =
       const already = taken.get(q.id)
       if (already !== undefined) return already
       const step = path[depth]
+      const options = q.likely?.length ?? 0
+      if (options === 0) return undefined
+      // A step of another question stands here when this one was past the cap the first time round.
+      if (step ? step.q.id !== q.id : open + options - 1 > MOST_WORLDS) {
+        const option = likeliest(q)
+        taken.set(q.id, option)
+        return option
+      }
       if (step === undefined) {
-        const options = q.likely?.length ?? 0
-        if (options === 0) return undefined
-        if (open + options - 1 > MOST_WORLDS) {
-          const option = likeliest(q)
-          taken.set(q.id, option)
-          return option
-        }
         open += options - 1
         path.push({ q, option: 0 })
       }

@@ -1,4 +1,4 @@
-import type { Answers } from '../../src/intake/answers'
+import type { Answer, Answers } from '../../src/intake/answers'
 import type { Question } from '../../src/intake/question'
 import { reader } from '../../src/intake/reader'
 import type { Script } from '../../src/intake/replay'
@@ -7,45 +7,35 @@ import { answerWith, anyAnswer, levelsOf, shows } from './levels'
 import { type Draw, draws } from './random'
 import { walk } from './walk'
 
-type Item = readonly [question: string, level: string]
-
-/** Everything an answer set shows, question by question. */
-export const itemsOf = (s: Script, answers: Answers): readonly Item[] =>
-  s.questions.flatMap((q) => {
-    const a = answers[q.id]
-    return a === undefined ? [] : shows(q, a).map((level): Item => [q.id, level])
-  })
-
-/** Keys of every pair of levels of two different questions that an answer set shows. */
-export const pairsOf = (s: Script, answers: Answers): readonly string[] => {
-  const items = itemsOf(s, answers)
-  return items.flatMap(([q, a], i) =>
-    items.slice(i + 1).flatMap(([p, b]) => (p === q ? [] : [`${q}=${a}|${p}=${b}`])),
-  )
-}
-
-/** Which pairs have been shown, by number; kept small so that the corpus is made in a second or two. */
-const ledger = (s: Script) => {
+/** Which pairs of levels of two questions have been shown; by number, so that it is quick. */
+export const pairLedger = (s: Script) => {
   const at = new Map<string, number>()
   for (const q of s.questions) for (const level of levelsOf(q)) at.set(`${q.id}=${level}`, at.size)
+  const names = [...at.keys()]
   const shown = new Uint8Array(at.size * at.size)
   const number = (q: string, level: string): number => at.get(`${q}=${level}`) ?? 0
-  const numbers = (answers: Answers): number[] =>
-    itemsOf(s, answers).map(([q, level]) => number(q, level))
+  const numbersOf = (q: Question<unknown>, a: Answer): readonly number[] =>
+    shows(q, a).map((level) => number(q.id, level))
   return {
+    numbersOf,
     has: (q: string, a: string, p: string, b: string): boolean =>
       shown[number(q, a) * at.size + number(p, b)] === 1,
-    /** Marks an answer set; how many pairs were new (two levels of one multi count as well). */
-    add: (answers: Answers): number => {
-      const n = numbers(answers)
-      let fresh = 0
-      n.forEach((a, i) => {
-        for (const b of n.slice(i + 1)) {
-          const cell = a * at.size + b
-          if (shown[cell] === 0) fresh += 1
-          shown[cell] = 1
-        }
-      })
+    /** Marks what an answer set shows; the pairs nothing had shown before. */
+    add: (answers: Answers): readonly string[] => {
+      const fresh: string[] = []
+      const before: number[] = []
+      for (const q of s.questions) {
+        const answer = answers[q.id]
+        if (answer === undefined) continue
+        const now = numbersOf(q, answer)
+        for (const a of before)
+          for (const b of now) {
+            const cell = a * at.size + b
+            if (shown[cell] === 0) fresh.push(`${names[a]}|${names[b]}`)
+            shown[cell] = 1
+          }
+        before.push(...now)
+      }
       return fresh
     },
     /** The level of `q` that goes with most pairs not shown yet beside what is answered so far. */
@@ -57,7 +47,8 @@ const ledger = (s: Script) => {
       levels.forEach((_, i) => {
         const level = levels[(start + i) % levels.length] ?? ''
         const column = number(q.id, level)
-        const needs = before.reduce((n, a) => n + (shown[a * at.size + column] === 0 ? 1 : 0), 0)
+        let needs = 0
+        for (const a of before) if (shown[a * at.size + column] === 0) needs += 1
         if (needs > most) {
           most = needs
           best = level
@@ -65,8 +56,6 @@ const ledger = (s: Script) => {
       })
       return best
     },
-    numbersOf: (q: Question<unknown>, levels: readonly string[]) =>
-      levels.map((level) => number(q.id, level)),
   }
 }
 
@@ -97,10 +86,10 @@ const parentsOf = (s: Script, samples: readonly Answers[]): ReadonlySet<string> 
  * together: each missing pair is put into walks that asked both, the rest filled where most is missing.
  */
 export const build = (s: Script, draw: Draw, starts: number): readonly Answers[] => {
-  const seen = ledger(s)
+  const seen = pairLedger(s)
   const kept: Answers[] = []
   const keep = (answers: Answers) => {
-    if (seen.add(answers) > 0) kept.push(answers)
+    if (seen.add(answers).length > 0) kept.push(answers)
   }
   const pool = Array.from({ length: starts }, () => walk(s, (q) => anyAnswer(q, draw)))
   const parents = parentsOf(s, pool.slice(0, 100))
@@ -117,14 +106,34 @@ export const build = (s: Script, draw: Draw, starts: number): readonly Answers[]
   const seedsOf = new Map<string, Answers[]>()
   for (const answers of pool) {
     const ids = s.questions.filter((q) => q.id in answers).map((q) => q.id)
+    const note = (key: string) => {
+      const list = seedsOf.get(key)
+      if (list) list.push(answers)
+      else seedsOf.set(key, [answers])
+    }
     ids.forEach((q, i) => {
-      for (const p of ids.slice(i + 1)) {
-        const list = seedsOf.get(`${q}|${p}`)
-        if (list) list.push(answers)
-        else seedsOf.set(`${q}|${p}`, [answers])
-      }
+      note(q)
+      for (const p of ids.slice(i + 1)) note(`${q}|${p}`)
     })
   }
+  // Two questions seldom reached together: cross walks that reached one with walks that reached the other.
+  s.questions.forEach((q, i) => {
+    for (const p of s.questions.slice(i + 1)) {
+      const seeds = seedsOf.get(`${q.id}|${p.id}`) ?? []
+      const ones = seedsOf.get(q.id) ?? []
+      const others = seedsOf.get(p.id) ?? []
+      for (let n = seeds.length; n < 5; n += 1) {
+        const a = ones[draw(ones.length)] ?? {}
+        const b = others[draw(others.length)] ?? {}
+        const crossed = walk(s, (x) => {
+          const [first, second] = draw(2) === 0 ? [a, b] : [b, a]
+          return first[x.id] ?? second[x.id] ?? anyAnswer(x, draw)
+        })
+        if (q.id in crossed && p.id in crossed) seeds.push(crossed)
+      }
+      seedsOf.set(`${q.id}|${p.id}`, seeds)
+    }
+  })
   const aim = (q: Question<unknown>, a: string, p: Question<unknown>, b: string) => {
     const seeds = seedsOf.get(`${q.id}|${p.id}`) ?? []
     for (let n = 0; n < Math.min(seeds.length, 16) && !seen.has(q.id, a, p.id, b); n += 1) {
@@ -138,7 +147,7 @@ export const build = (s: Script, draw: Draw, starts: number): readonly Answers[]
             level === undefined && old !== undefined
               ? old
               : answerWith(x, level ?? seen.neediest(x, before, draw), draw)
-          before.push(...seen.numbersOf(x, shows(x, answer)))
+          before.push(...seen.numbersOf(x, answer))
           return answer
         }),
       )

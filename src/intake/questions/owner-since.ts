@@ -1,6 +1,6 @@
 import { history, olderThan } from '../conditions'
 import { type Question, question } from '../question'
-import { byGiven } from '../reply'
+import { byLimit } from '../reply'
 import { paintHistory } from './paint-history'
 
 export const ownerSince: Question<number> = question({
@@ -12,5 +12,5 @@ export const ownerSince: Question<number> = question({
   asked: (r) => history(r) && (olderThan(r, 2005) || r.value(paintHistory) !== 'original'),
   min: 1900,
   max: 2100,
-  reply: (r) => byGiven(r, ownerSince),
+  reply: (r) => byLimit(r, ownerSince, [], 'given'),
 })

@@ -29,6 +29,6 @@ export const use: Question<Use> = question({
     ['track', 0.02],
   ],
   likelySource: 'own estimate',
-  asked: (r) => history(r) && !crowded(r) && !danger(r, 'not-driving'),
+  asked: (r) => history(r) && !crowded(r, 3) && !danger(r, 'not-driving'),
   reply: (r) => byOption(r, use, { 'daily-garaged': 'kept', weekend: 'kept' }),
 })
