@@ -1,4 +1,5 @@
 import { type JobModel, releaseOf } from './model'
+import { type Board, freeUntil, makeBoard, nextChange, occupy } from './people-board'
 import { SHORTEST_PART } from './task'
 import { dayOf, NoWorkingTime } from './working-axis'
 
@@ -17,52 +18,6 @@ export type Placed = {
 }
 /** How many people each task gets: a fixed number per task, or a rule decided while placing. */
 export type CrewRule = 'one' | 'most' | 'idle' | readonly number[]
-
-type Board = {
-  readonly from: number[][]
-  readonly to: number[][]
-  readonly machine: number[][]
-}
-
-/** Until when a person stays free from `at` on; `at` itself when busy. */
-const freeUntil = (board: Board, person: number, at: number): number => {
-  const from = board.from[person]!
-  const to = board.to[person]!
-  for (let k = from.length - 1; k >= 0; k--) {
-    if (to[k]! <= at) return from[k + 1] ?? Number.POSITIVE_INFINITY
-    if (from[k]! <= at) return at
-  }
-  return from[0] ?? Number.POSITIVE_INFINITY
-}
-
-/** Books [start, end); stretches that touch become one, so that searches step over them at once. */
-const occupy = (board: Board, person: number, start: number, end: number) => {
-  const from = board.from[person]!
-  const to = board.to[person]!
-  let k = from.length
-  while (k > 0 && from[k - 1]! > start) k--
-  const joinsBefore = k > 0 && to[k - 1] === start
-  const joinsAfter = k < from.length && from[k] === end
-  if (joinsBefore && joinsAfter) {
-    to[k - 1] = to[k]!
-    from.splice(k, 1)
-    to.splice(k, 1)
-  } else if (joinsBefore) to[k - 1] = end
-  else if (joinsAfter) from[k] = start
-  else {
-    from.splice(k, 0, start)
-    to.splice(k, 0, end)
-  }
-}
-
-/** The next moment after `at` when somebody becomes free, or the day ends. */
-const nextChange = (board: Board, at: number, dayEnd: number): number => {
-  let next = dayEnd
-  for (const to of board.to) {
-    for (let k = to.length - 1; k >= 0 && to[k]! > at; k--) if (to[k]! < next) next = to[k]!
-  }
-  return next
-}
 
 const NOBODY: readonly number[] = []
 
@@ -208,12 +163,7 @@ export const placeTasks = (
   people: number,
   rule: CrewRule,
 ): { readonly placed: readonly Placed[]; readonly finish: number } => {
-  const seats = Array.from({ length: people }, (_, person) => person)
-  const board: Board = {
-    from: seats.map(() => []),
-    to: seats.map(() => []),
-    machine: seats.map(() => []),
-  }
+  const board = makeBoard(people)
   const ends = model.tasks.map(() => -1)
   const releases = model.tasks.map(() => -1)
   const placed: Placed[] = new Array(model.tasks.length)
