@@ -2,11 +2,13 @@ import type { ThreePoint } from '../context'
 import type { Need, StepRule, Unit } from '../rules'
 import { type MinutesKey, minutes } from './minutes'
 
-/** Whole minutes of `t` times `factor`; the order optimistic ≤ mode ≤ pessimistic is kept. */
+const whole = (minutes: number): number => Math.max(1, Math.round(minutes))
+
+/** Whole minutes of `t` times `factor`, one at least; optimistic ≤ mode ≤ pessimistic is kept. */
 export const times = (t: ThreePoint, factor: number): ThreePoint => ({
-  optimistic: Math.round(t.optimistic * factor),
-  mode: Math.round(t.mode * factor),
-  pessimistic: Math.round(t.pessimistic * factor),
+  optimistic: whole(t.optimistic * factor),
+  mode: whole(t.mode * factor),
+  pessimistic: whole(t.pessimistic * factor),
 })
 
 /** The sum of three-point minutes; end points add, as for parts done by one hand on one day. */

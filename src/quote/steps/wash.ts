@@ -13,6 +13,9 @@ import { need, plus, row, sourceOf, times } from './need'
 import { openShare } from './polish-scope'
 import { step } from './step'
 
+/** Below this share of paint that may be rubbed, clay stays in its box (own estimate). */
+const CLAY_LEAST = 0.2
+
 const paintwork = (r: Reader): boolean => wants(r, 'paint', 'protect')
 const before: readonly string[] = ['check-in', 'film-evidence', 'look-over']
 
@@ -92,7 +95,8 @@ export const wash: readonly StepRule[] = [
     need: (r) => {
       const system = paintwork(r) ? finishSystem(r) : 'matte'
       if (system === 'lacquer' || system === 'matte') return null
-      return need('clay', 1, 'car', sizeFactor(r) * openShare(r))
+      const share = openShare(r)
+      return share < CLAY_LEAST ? null : need('clay', 1, 'car', sizeFactor(r) * share)
     },
   }),
   step({

@@ -94,7 +94,7 @@ export const stepWords: Catalogue = {
   'step.film-test-corner.do':
     'Warm one corner, pull flat and slow. First paint that lifts: stop, photo, ask.',
   'step.film-top': 'Film: top layer off',
-  'step.film-top.do': 'Warm, plastic blade, pull flat and slow. Three lifted spots: stop and ask.',
+  'step.film-top.do': 'Warm, plastic blade, pull flat and slow. First paint that lifts: stop, photo, ask.',
   'step.lettering': 'Lettering off',
   'step.lettering.do': 'Warm and peel letter by letter. Plastic blade only. Photograph ghosts.',
   'step.adhesive': 'Adhesive off',
@@ -175,7 +175,7 @@ export const stepWords: Catalogue = {
   'step.test-spot.do':
     'Mildest pad and product first. Half the spot. Look under both lamps, wipe, read.',
   'step.test-spot-yes': 'The owner’s yes to the test spot',
-  'step.test-spot-yes.do': 'Send photos or show it. Nothing more on the paint before the yes.',
+  'step.test-spot-yes.do': 'Send photos or show it. Nothing more on the paint before it.',
   'step.touch-up-level': 'Chips filled to be levelled',
   'step.touch-up-level.do': 'Clean, fill in thin coats, let it cure in full before levelling.',
   'step.headlights': 'Headlamps polished',
