@@ -2,6 +2,7 @@ import { assessPanel, type PanelAssessment } from './assess-panel'
 import type { LimitKey, PaintSettings } from './constants'
 import { type PanelContext, panelSets } from './evidence'
 import { type Defect, type Expectation, expectationOf } from './expectation'
+import { inferenceFor } from './infer'
 import { readSets } from './readings'
 import type { SetsDone } from './removed'
 import { removalOf, type SequenceId, sequenceById, sequenceIds } from './sequences'
@@ -96,7 +97,15 @@ export const assessCar = (input: PaintInput): PaintAssessment => {
     const total = f.isSill || f.underFilm ? null : readSets(sets, f.substrate, gauge).total
     return total === null ? [] : [total.mean]
   })
-  const ctx: PanelContext = { car: input.car, panels: facts, readings, gauge, settings, allTotals }
+  const ctx: PanelContext = {
+    car: input.car,
+    inference: inferenceFor(input.car, settings),
+    panels: facts,
+    readings,
+    gauge,
+    settings,
+    allTotals,
+  }
   const doneOn = (panel: string): readonly SetsDone[] =>
     (input.done ?? []).filter((d) => d.panel === panel).flatMap((d) => d.sets)
   const panels = facts.map((f) => assessPanel(f, doneOn(f.panel), ctx))

@@ -51,9 +51,9 @@ const allowanceFrom = (
   const s = ctx.settings
   const a = allowanceOf(
     {
-      qLight: e.quantile(s.lightQuantile),
-      aboveLight: e.above(s.lightQuantile),
-      aboveStrong: e.above(s.strongQuantile),
+      qLight: e.inferred.qLight,
+      aboveLight: e.inferred.aboveLight,
+      aboveStrong: e.inferred.aboveStrong,
       removedBefore: removedBefore(ctx.car),
       removedInJob: removed.um,
       guardCap: e.guarded.cap,
@@ -80,7 +80,7 @@ export const assessPanel = (
   const plastic = e.facts.substrate === 'plastic' || e.facts.substrate === 'composite'
   const underFilm = e.facts.underFilm === true
   const unreadable = (e.total === null && (plastic || e.read.refused)) || underFilm
-  const factor = removalFactor(e.facts.soft === true, e.colourWeight, s)
+  const factor = removalFactor(e.facts.soft === true, e.inferred.colourWeight, s)
   const removed = removedInJob(done, factor, e.read.total, e.after.total)
   const permit: Permit = {
     reach: e.guarded.reach,
@@ -93,11 +93,14 @@ export const assessPanel = (
     counted: removed.counted,
   }
   const deepest = deepestOf(permit, s)
-  const verdict = verdictOf(permit, s)
+  const verdict = verdictOf(permit, deepest)
   return {
     panel: e.facts.panel,
     topcoat: permit.topcoatKnown
-      ? { mean: mixtureMean(e.posterior.topcoat), sd: mixtureSd(e.posterior.topcoat) }
+      ? {
+          mean: mixtureMean(e.inferred.posterior.topcoat),
+          sd: mixtureSd(e.inferred.posterior.topcoat),
+        }
       : null,
     light: permit.allowance.light,
     strong: permit.allowance.strong,

@@ -1,9 +1,7 @@
 import type { PaintSettings } from './constants'
 import { believableTotal, gateWhys } from './gate'
 import { type Guarded, guardPanel } from './guards'
-import { mixtureQuantile } from './mixture'
-import { aboveFloor, type Posterior, posteriorTopcoat, referenceModel } from './posterior'
-import { lightlyClearedWeight, priorsFor } from './priors'
+import type { Inference, Inferred } from './infer'
 import { type Read, readSets } from './readings'
 import { referenceFor } from './reference'
 import type { Measured } from './spot'
@@ -15,6 +13,7 @@ export type PanelContext = {
   readonly readings: readonly PaintSet[]
   readonly gauge: Gauge
   readonly settings: PaintSettings
+  readonly inference: Inference
   /** Panel means of the whole car, for the outlier rule. */
   readonly allTotals: readonly number[]
 }
@@ -28,14 +27,10 @@ export type Evidence = {
   /** Total the topcoat is inferred from: the mean, or the thinnest spot when the panel is uneven. */
   readonly total: Measured | null
   readonly reference: Measured | null
-  readonly posterior: Posterior
-  readonly colourWeight: number
+  readonly inferred: Inferred
   readonly gate: readonly Why[]
   readonly guarded: Guarded
   readonly referenceWhys: readonly Why[]
-  /** Lower quantiles of the topcoat and of its part above the floor; a reference may only lower them. */
-  readonly quantile: (p: number) => number
-  readonly above: (p: number) => number
 }
 
 export const panelSets = (readings: readonly PaintSet[], panel: string): readonly PaintSet[] =>
@@ -71,14 +66,7 @@ export const gatherEvidence = (given: PanelFacts, ctx: PanelContext): Evidence =
       : referenceFor(facts.panel, read.mode, references, ctx.panels, gauge)
   const reference = total === null ? null : (found.read?.total ?? null)
 
-  const priors = priorsFor(car.finish, car.year)
-  const model = referenceModel(lightlyClearedWeight(car.year), s)
-  const alone = posteriorTopcoat(priors, model, total, null)
-  const posterior = reference === null ? alone : posteriorTopcoat(priors, model, total, reference)
-  const smaller =
-    (of: (post: Posterior) => Parameters<typeof mixtureQuantile>[0]) =>
-    (p: number): number =>
-      Math.min(mixtureQuantile(of(alone), p), mixtureQuantile(of(posterior), p))
+  const inferred = ctx.inference.of(total, reference)
 
   return {
     facts,
@@ -87,19 +75,16 @@ export const gatherEvidence = (given: PanelFacts, ctx: PanelContext): Evidence =
     thinnest,
     total,
     reference,
-    posterior,
-    colourWeight: alone.colourWeight,
+    inferred,
     referenceWhys: found.whys,
-    quantile: smaller((post) => post.topcoat),
-    above: smaller((post) => aboveFloor(post.topcoat, s)),
     gate: gateWhys(
       {
         facts,
         refinishedCar: car.finish === 'refinished',
         total: read.total?.mean ?? null,
         allTotals: ctx.allTotals,
-        pTotal: alone.p,
-        pBoth: posterior.p,
+        pTotal: inferred.pTotal,
+        pBoth: inferred.posterior.p,
       },
       s,
     ),
@@ -107,15 +92,16 @@ export const gatherEvidence = (given: PanelFacts, ctx: PanelContext): Evidence =
       {
         facts,
         finish: car.finish,
-        colour: alone.colourWeight >= s.colourLikely,
+        colour: inferred.colourWeight >= s.colourLikely,
         year: car.year,
         unknownHistory: car.unknownHistory === true || facts.refinish === 'unknown',
         total: read.total?.mean ?? null,
         thinnest,
-        believable: believableTotal(priors, s),
+        believable: believableTotal(ctx.inference.priors, s),
         reference: reference?.mean ?? null,
         fullyCleared:
-          car.fullyClearedJambKnown === true || posterior.clearedWeight >= s.clearedJambWeight,
+          car.fullyClearedJambKnown === true ||
+          inferred.posterior.clearedWeight >= s.clearedJambWeight,
       },
       s,
     ),

@@ -34,16 +34,16 @@ const shallower = (kind: DefectClass, um: number): number => {
   return um <= 0 ? 0 : normalCdf(Math.log(um / median) / logSd)
 }
 
-const POINTS = 20
+/** Standard normal at the middles of twenty equal slices, and at the 10th and 90th percentile. */
+const slices = Array.from({ length: 20 }, (_, i) => normalQuantile((i + 0.5) / 20))
+const z90 = normalQuantile(0.9)
 
 /** P(depth ≤ removal) over both spreads; low and high at the 10th and 90th percentile of the removal. */
 export const shareRemoved = (kind: DefectClass, removal: Spread): Share => {
-  const at = (p: number): number => shallower(kind, removal.mean + removal.sd * normalQuantile(p))
-  let sum = 0
-  for (let i = 0; i < POINTS; i++) sum += at((i + 0.5) / POINTS)
-  const mid = sum / POINTS
+  const at = (z: number): number => shallower(kind, removal.mean + removal.sd * z)
+  const mid = slices.reduce((sum, z) => sum + at(z), 0) / slices.length
   // For a depth far out of reach the average can pass the 90th percentile: a few deep strokes carry it.
-  return { low: Math.min(at(0.1), mid), mid, high: Math.max(at(0.9), mid) }
+  return { low: Math.min(at(-z90), mid), mid, high: Math.max(at(z90), mid) }
 }
 
 /**

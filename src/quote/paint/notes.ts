@@ -17,9 +17,9 @@ export type NoteInput = {
 
 /** Reasons that come from missing readings and from the numbers themselves, most basic first. */
 const numberNotes = (n: NoteInput, s: PaintSettings): readonly (Why | false)[] => {
-  const { read, total, reference, quantile, above } = n.evidence
+  const { read, total, reference, inferred } = n.evidence
   const uneven = total !== null && read.total !== null && total.mean < read.total.mean
-  const left = above(s.lightQuantile)
+  const left = inferred.aboveLight
   return [
     total === null && !n.unreadable && why('paint.why.not-measured'),
     total === null && n.plastic && why('paint.why.unreadable-substrate'),
@@ -27,7 +27,7 @@ const numberNotes = (n: NoteInput, s: PaintSettings): readonly (Why | false)[] =
     total !== null && read.readings < 3 && why('paint.why.few-readings', { n: read.readings }),
     !n.gaugeInBand && why('paint.why.gauge-out-of-band'),
     uneven && why('paint.why.uneven', { mean: read.total.mean, thinnest: read.thinnest ?? 0 }),
-    left < 0 && why('paint.why.below-floor', { quantile: quantile(s.lightQuantile), under: -left }),
+    left < 0 && why('paint.why.below-floor', { quantile: inferred.qLight, under: -left }),
     n.removedBefore >= s.lifetimeCap &&
       why('paint.why.lifetime-used', { removed: n.removedBefore, cap: s.lifetimeCap }),
     n.removedInJob > 0 &&

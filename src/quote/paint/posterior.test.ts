@@ -143,6 +143,25 @@ describe('the mixture quantile', () => {
     for (const p of [0.001, 0.05, 0.2, 0.3, 0.5, 0.95])
       expect(mixtureCdf(parts, mixtureQuantile(parts, p))).toBeCloseTo(p, 9)
   })
+  it('is the same as three hundred halvings would give, over random mixtures', () => {
+    const next = numbers(7)
+    for (let i = 0; i < 300; i++) {
+      const w = next(0.001, 0.999)
+      const parts = [
+        { weight: w, mean: next(10, 90), sd: next(2, 12) },
+        { weight: 1 - w, mean: next(10, 90), sd: next(2, 12) },
+      ]
+      const p = next(0.001, 0.5)
+      let low = -200
+      let high = 300
+      for (let k = 0; k < 300; k++) {
+        const middle = (low + high) / 2
+        if (mixtureCdf(parts, middle) < p) low = middle
+        else high = middle
+      }
+      expect(Math.abs(mixtureQuantile(parts, p) - low)).toBeLessThan(0.001)
+    }
+  })
   it('of one normal is z·sd off the mean (z 1.6448536 at 5 %, 0.8416212 at 20 %, printed tables)', () => {
     const one = [{ weight: 1, mean: 45, sd: 7 }]
     expect(mixtureQuantile(one, 0.05)).toBeCloseTo(45 - 7 * 1.644853627, 6)

@@ -1,4 +1,4 @@
-import { chiSquareTail } from '../../kernel/statistics'
+import { normalCdf } from '../../kernel/statistics'
 import type { PaintSettings } from './constants'
 import type { Mixture } from './mixture'
 import type { PaintPrior } from './priors'
@@ -32,6 +32,7 @@ export const aboveFloor = (topcoat: TopcoatMixture, s: PaintSettings): Mixture =
 /** Topcoat C given the readings, and how well the readings sit with the prior (best component's p). */
 export type Posterior = {
   readonly topcoat: TopcoatMixture
+  /** Tail of χ² with one degree for T alone (twice the normal tail), two with a reference (exponential). */
   readonly p: number
   /** Weight of "the reference is fully cleared"; 0 without a reference. */
   readonly clearedWeight: number
@@ -60,7 +61,7 @@ const onTotal = (prior: PaintPrior, total: Measured): Case => {
     logWeight: Math.log(prior.weight) - 0.5 * Math.log(variance) - (0.5 * d * d) / variance,
     mean: C.mean + gain * d,
     sd: C.sd * Math.sqrt(1 - gain),
-    p: chiSquareTail((d * d) / variance, 1),
+    p: 2 * normalCdf(-Math.abs(d) / Math.sqrt(variance)),
     cleared: false,
     system: prior.system,
   }
@@ -88,7 +89,7 @@ const onBoth = (
     logWeight: Math.log(prior.weight * weight) - 0.5 * Math.log(det) - 0.5 * distance,
     mean: C.mean + (c * (b * dT - shared * dJ)) / det,
     sd: Math.sqrt(c - (c * c * b) / det),
-    p: chiSquareTail(distance, 2),
+    p: Math.exp(-0.5 * distance),
     cleared,
     system: prior.system,
   }
@@ -127,12 +128,9 @@ export const posteriorTopcoat = (
   const weightWhere = (pick: (c: Case) => boolean): number =>
     cases.reduce((s, c, i) => (pick(c) ? s + raw[i]! / sum : s), 0)
   return {
-    topcoat: cases.map((c, i) => ({
-      weight: raw[i]! / sum,
-      mean: c.mean,
-      sd: c.sd,
-      system: c.system,
-    })),
+    topcoat: cases
+      .map((c, i) => ({ weight: raw[i]! / sum, mean: c.mean, sd: c.sd, system: c.system }))
+      .filter((c) => c.weight > 1e-12),
     p: Math.max(...cases.map((c) => c.p)),
     clearedWeight: weightWhere((c) => c.cleared),
     colourWeight: weightWhere((c) => c.system !== 'clear'),

@@ -88,6 +88,17 @@ const inYear = (finish: FinishSystem, year: number): readonly PaintPrior[] => {
   }
 }
 
+/** Eras often share a prior: one component each keeps the sums short. */
+const merged = (priors: readonly PaintPrior[]): readonly PaintPrior[] => {
+  const byShape = new Map<string, PaintPrior>()
+  for (const p of priors) {
+    const key = `${p.system} ${p.undercoat.mean} ${p.undercoat.sd} ${p.topcoat.mean} ${p.topcoat.sd}`
+    const known = byShape.get(key)
+    byShape.set(key, known ? { ...known, weight: known.weight + p.weight } : p)
+  }
+  return [...byShape.values()]
+}
+
 /**
  * Priors by finish system and model year; several, weighted to 1, when the system or the year is unknown.
  * A refinished or matte car takes the factory clear prior: the gate and the guards hold it back.
@@ -95,8 +106,10 @@ const inYear = (finish: FinishSystem, year: number): readonly PaintPrior[] => {
 export const priorsFor = (finish: FinishSystem, year: number | null): readonly PaintPrior[] =>
   year !== null
     ? inYear(finish, year)
-    : eras.flatMap((era) =>
-        inYear(finish, era.year).map((p) => ({ ...p, weight: p.weight * era.weight })),
+    : merged(
+        eras.flatMap((era) =>
+          inYear(finish, era.year).map((p) => ({ ...p, weight: p.weight * era.weight })),
+        ),
       )
 
 /** Chance that a reference area is only lightly cleared: 0.5, higher before 2000, lower lately (own estimate). */

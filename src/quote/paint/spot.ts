@@ -45,8 +45,14 @@ export const spotOf = (values: readonly number[], gauge: Gauge): Spot => {
   }
 }
 
+const z95 = normalQuantile(0.95)
+/** Ratios for the few whole degrees that a spot of two to ten readings has; the t quantile is slow. */
+const wholeWidening = Array.from({ length: 10 }, (_, df) =>
+  df === 0 ? 1 : studentTQuantile(0.95, df) / z95,
+)
+
 const widening = (df: number): number =>
-  Number.isFinite(df) ? Math.max(1, studentTQuantile(0.95, df) / normalQuantile(0.95)) : 1
+  Number.isFinite(df) ? (wholeWidening[df] ?? Math.max(1, studentTQuantile(0.95, df) / z95)) : 1
 
 /**
  * Several spots to one thickness. Type A shrinks with spots, the gauge's type B does not (one gauge).

@@ -54,20 +54,21 @@ export const allowed = (
 
 const last = (list: readonly PaintSequence[]): SequenceId | null => list.at(-1)?.id ?? null
 
+export type Deepest = {
+  readonly plain: SequenceId | null
+  readonly byDecision: SequenceId | null
+}
+
 /** The deepest sequence of the catalogue that fits, without and with the owner's written decision. */
-export const deepestOf = (
-  p: Permit,
-  s: PaintSettings,
-): { readonly plain: SequenceId | null; readonly byDecision: SequenceId | null } => ({
+export const deepestOf = (p: Permit, s: PaintSettings): Deepest => ({
   plain: last(sequences.filter((q) => fitsPlain(q, p, s))),
   byDecision: last(sequences.filter((q) => fitsPlain(q, p, s) || fitsByDecision(q, p))),
 })
 
 /** One word for the panel. A visible mark has no say in it. */
-export const verdictOf = (p: Permit, s: PaintSettings): Verdict => {
+export const verdictOf = (p: Permit, { plain, byDecision }: Deepest): Verdict => {
   if (p.stop) return 'stop'
   if (p.unreadable) return 'cannot-be-read'
-  const { plain, byDecision } = deepestOf(p, s)
   if (plain === null) return 'stop'
   const q = sequences.find((x) => x.id === plain)!
   if (!isHand(q) && plain !== 'finish')
