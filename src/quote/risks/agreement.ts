@@ -10,6 +10,7 @@ import { dangers } from '../../intake/questions/dangers'
 import { deadline } from '../../intake/questions/deadline'
 import { defects } from '../../intake/questions/defects'
 import { leather } from '../../intake/questions/leather'
+import { mileage } from '../../intake/questions/mileage'
 import { oneOwner } from '../../intake/questions/one-owner'
 import { paintHistory } from '../../intake/questions/paint-history'
 import { patina } from '../../intake/questions/patina'
@@ -21,10 +22,14 @@ import { use } from '../../intake/questions/use'
 import { wheels } from '../../intake/questions/wheels'
 import { wish } from '../../intake/questions/wish'
 import type { Reader } from '../../intake/reader'
+import type { Context } from '../context'
 import type { RiskRule } from '../rules'
 import { atLeast, fires, has, is, polishing } from './read'
 
 const PRACTICE = 'common practice, no source'
+
+/** Under this mileage a car of ten years has hardly been driven (own estimate). */
+export const HARDLY_DRIVEN_KM = 30_000
 
 const sailing = (r: Reader): boolean => is(r, body, 'boat', 'motorhome')
 
@@ -34,6 +39,13 @@ export const mustWait = (r: Reader): boolean =>
   has(r, services, 'protect') ||
   is(r, cabinState, 'family', 'neglected') ||
   has(r, defects, 'chips')
+
+/** Paint that was never renewed on an old, hardly driven or sports car is worth more than shine. */
+const worthKeeping = (r: Reader, c: Context): boolean => {
+  if (!has(r, services, 'paint') || !is(r, paintHistory, 'original')) return false
+  if (atLeast(r, c, 25) || (is(r, body, 'sports-car') && polishing(r))) return true
+  return atLeast(r, c, 10) && (r.value(mileage) ?? Number.POSITIVE_INFINITY) < HARDLY_DRIVEN_KM
+}
 
 /** Another trade has to come first: body shop, leak finder, leather, wheel or trim workshop. */
 export const needsOutside = (r: Reader): boolean =>
@@ -90,8 +102,7 @@ export const agreementRisks: readonly RiskRule[] = [
     id: 'size-days',
     severity: 'know',
     weight: 30,
-    when: (r) =>
-      fires((is(r, size, 'large') && polishing(r)) || (sailing(r) && is(r, wish, 'show'))),
+    when: (r) => fires(sailing(r) || (is(r, size, 'large') && polishing(r))),
     source: PRACTICE,
   },
   {
@@ -132,11 +143,7 @@ export const agreementRisks: readonly RiskRule[] = [
     severity: 'decide',
     weight: 43,
     decision: true,
-    when: (r, c) =>
-      fires(
-        (r.value(patina)?.length ?? 0) > 0 ||
-          (has(r, services, 'paint') && is(r, paintHistory, 'original') && atLeast(r, c, 25)),
-      ),
+    when: (r, c) => fires((r.value(patina)?.length ?? 0) > 0 || worthKeeping(r, c)),
     source: PRACTICE,
   },
   {
@@ -152,7 +159,7 @@ export const agreementRisks: readonly RiskRule[] = [
     weight: 44,
     when: (r) => {
       const seen = r.value(defects)
-      return fires(r.value(claim) === true || (seen !== undefined && seen.length >= 4))
+      return fires(r.value(claim) === true || (seen !== undefined && seen.length >= 3))
     },
     source: PRACTICE,
   },

@@ -50,7 +50,6 @@ export const COVERS: Readonly<Record<string, readonly string[]>> = {
   peel: ['sun-worn'],
   'no-lifting': ['wheels-off'],
   'by-the-hour': [
-    'size-days',
     'clean-shows-marks',
     'budget',
     'soft-paint',

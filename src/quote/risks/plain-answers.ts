@@ -43,6 +43,7 @@ const quiet: Readonly<Record<string, unknown>> = {
   'one-owner': 'one',
   patina: [],
   'kept-washed': 'hand',
+  mileage: 90_000,
   leather: ['cloth-only'],
   headliner: 'firm',
   trim: [],

@@ -90,6 +90,7 @@ export const polishRisks: readonly RiskRule[] = [
     when: (r, c) =>
       fires(
         is(r, polishedBefore, 'often-or-dealer') ||
+          (has(r, defects, 'haze') && is(r, polishedBefore, 'once', 'several')) ||
           (has(r, defects, 'haze', 'wash-marks') && atMost(r, c, 1)),
       ),
     source: PRACTICE,

@@ -265,14 +265,43 @@ const TABLE: Readonly<
     { ...past, use: 'show' },
   ],
   'damage-first': [
-    { defects: ['haze', 'wash-marks', 'scratches', 'dull'] },
-    { defects: ['haze', 'wash-marks', 'scratches'] },
+    { defects: ['wash-marks', 'scratches', 'dull'] },
+    { defects: ['wash-marks', 'scratches'] },
   ],
   'whose-car': [
     { ...past, authority: 'lease-finance' },
     { ...past, authority: 'mine' },
   ],
 }
+
+/** Further cars that raise a note for another reason, and the near side of that reason. */
+const MORE: readonly (readonly [string, Record<string, unknown>, Record<string, unknown>])[] = [
+  ['keep', { ...improve, body: 'sports-car' }, { body: 'sports-car' }],
+  [
+    'keep',
+    { ...old, 'paint-history': 'all', patina: ['smell'] },
+    { ...old, 'paint-history': 'all' },
+  ],
+  [
+    'keep',
+    { year: 2004, mileage: 29_999, patina: [] },
+    { year: 2004, mileage: 30_000, patina: [] },
+  ],
+  [
+    'dealer-marks',
+    { ...past, defects: ['haze'], 'polished-before': 'once' },
+    { ...past, defects: ['haze'], 'polished-before': 'never' },
+  ],
+  ['size-days', { body: 'motorhome' }, { body: 'motorcycle' }],
+  ['film-edge', { services: ['stickers'] }, { services: ['paint'] }],
+  [
+    'unreadable',
+    { ...past, 'panel-material': 'plastic-composite' },
+    { ...past, 'panel-material': 'steel' },
+  ],
+  ['fragile-parts', { ...cabin, year: 2000, trim: ['sticky'] }, { ...cabin, year: 2000 }],
+  ['film-old', { ...film, 'film-state': ['dull'] }, film],
+]
 
 describe('risk rules', () => {
   it('has a plain car for every note and for no other', () => {
@@ -286,6 +315,11 @@ describe('risk rules', () => {
       expect(ids(b)).not.toContain(id)
     },
   )
+
+  it.each(MORE)('%s is raised for another reason too', (id, a, b) => {
+    expect(ids(a)).toContain(id)
+    expect(ids(b)).not.toContain(id)
+  })
 
   it('raises nothing for a kept car of no trouble', () => {
     expect(ids({})).toEqual([])

@@ -24,7 +24,7 @@ export const riskWords: Catalogue = {
   'risk.lacquer.means':
     'Lacquer of this age is thin and may be full of fine cracks (checking), which are permanent. Solvents can dissolve it. You can get depth and a kinder shine, but not a mirror.',
   'risk.lacquer.bench':
-    'Use no machine, no solvent and no clay. Hand glaze a hidden test spot first and stop if colour or cracks move.',
+    'Use no machine, no solvent, no clay and no sanding; keep off edges. Hand glaze a hidden test spot first and stop if colour or cracks move.',
 
   'risk.edges-through': 'Paint that is already rubbed through cannot come back.',
   'risk.edges-through.means':
@@ -38,7 +38,7 @@ export const riskWords: Catalogue = {
   'risk.single-stage.means':
     'There is no clear layer over this colour: what is polished is the colour itself. It can gain much shine, but each polish takes colour away and it fades again without wax.',
   'risk.single-stage.bench':
-    'Rub a cloth first to confirm it. Plan many pads, low heat and little pressure, keep off the edges, finish with wax.',
+    'Rub a cloth first to confirm it and make a test spot. Plan many pads, low heat and little pressure, keep off the edges, finish with wax.',
 
   'risk.mixed-paint': 'Two kinds of paint seem to be on this car.',
   'risk.mixed-paint.means':
@@ -60,15 +60,15 @@ export const riskWords: Catalogue = {
 
   'risk.thin': 'The paint may be too thin for more than a light polish.',
   'risk.thin.means':
-    'Thin paint can look better, not perfect: scratches that go deeper than a light polish stay. What may come off is decided by the readings, and it may be less than hoped.',
+    'Thin paint can look better, not perfect: scratches that go deeper than a light polish stay. Edges are thinnest and wear through first. What may come off is decided by the readings, and it may be less than hoped.',
   'risk.thin.bench':
-    'Read a never-polished place first, then every panel. Do one set, read again cold, stop at the allowance.',
+    'Read a never-polished place first, then every panel. No sanding, tape the edges. Do one set, read again cold, stop at the allowance.',
 
   'risk.unreadable': 'Our gauge cannot read every panel of this car.',
   'risk.unreadable.means':
     'A paint gauge reads through paint to metal, and each kind only to its own metals. Composite and plastic give no reading at all. Where we cannot measure, we only polish lightly.',
   'risk.unreadable.bench':
-    'Mark which panels give no valid reading. Enter no figure for them and use the finest polish only.',
+    'Mark which panels give no valid reading and look there by eye and test spot. Enter no figure for them and use the finest polish only.',
 
   'risk.black-shows': 'Dark paint shows in the sun what a lamp hides.',
   'risk.black-shows.means':
@@ -80,7 +80,7 @@ export const riskWords: Catalogue = {
   'risk.show-limits.means':
     'We take off no more paint than is safe to lose. Deep marks become softer and stay, and the fine waviness of the paint (orange peel) stays too: we do not sand a whole body flat.',
   'risk.show-limits.bench':
-    'Agree the level on a test panel under a named lamp before the rest. Stop at the allowance, not at the last mark.',
+    'Agree the level on a test panel under a named lamp before the rest. Stay off edges and ridges. Stop at the allowance, not at the last mark.',
   'risk.show-limits.decision':
     'Say yes to the level of the test panel: that is the finish you are buying.',
 
@@ -275,7 +275,7 @@ export const riskWords: Catalogue = {
 
   'risk.mould-small': 'A little mould can be cleaned, and it can return.',
   'risk.mould-small.means':
-    'A spot up to the size of a hand comes off hard surfaces; on cloth a shadow may stay. It returns if the car stays damp. The limit is our own estimate: the known guideline is written for buildings.',
+    'A spot up to the size of a hand can usually be taken off hard surfaces; on cloth a shadow may stay. It returns if the car stays damp. The limit is our own estimate: the known guideline is written for buildings.',
   'risk.mould-small.bench':
     'Seal the cabin, no compressed air. Wear an N-95 mask or equivalent, gloves and eye protection; disinfect hard surfaces by label.',
 
@@ -431,7 +431,7 @@ export const riskWords: Catalogue = {
   'risk.gelcoat.bench':
     'Make a test strip before any estimate. No gauge reading counts here; look for cracks and old repairs.',
 
-  'risk.size-days': 'A car of this size takes several days.',
+  'risk.size-days': 'Work on something this large takes several days.',
   'risk.size-days.means':
     'More surface means more days, and tired hands make mistakes, so the work is spread over days instead of one long one.',
   'risk.size-days.bench': 'Plan by panel groups, limit machine hours per person and day.',
