@@ -1,0 +1,88 @@
+import { existsSync } from 'node:fs'
+import { mkdir, rm, writeFile } from 'node:fs/promises'
+import { basename, join } from 'node:path'
+import { pathToFileURL } from 'node:url'
+import { build } from 'esbuild'
+import type { Manifest } from '../src/pages/assets'
+
+/** Browser files by the name pages ask for. */
+const FILES: Readonly<Record<string, string>> = {
+  'docket.css': 'src/pages/docket.css',
+  'enhance.js': 'src/client/enhance.ts',
+}
+
+/** Files of the browser that change their name with their content, so they may be kept for ever. */
+const HEADERS = `/a/*
+  Cache-Control: public, max-age=31536000, immutable
+  X-Content-Type-Options: nosniff
+  Cross-Origin-Resource-Policy: same-origin
+`
+
+/** Builds the browser's files into `out`/a with content hashes; gives their addresses by name. */
+export const buildAssets = async (out: string): Promise<Manifest> => {
+  const folder = join(out, 'a')
+  await rm(folder, { recursive: true, force: true })
+  await mkdir(folder, { recursive: true })
+  const entries = Object.entries(FILES)
+  const made = await build({
+    entryPoints: entries.map(([, path]) => path),
+    outdir: folder,
+    entryNames: '[name]-[hash]',
+    bundle: true,
+    minify: true,
+    format: 'esm',
+    target: ['es2022', 'safari16', 'firefox115', 'chrome109'],
+    jsx: 'automatic',
+    jsxImportSource: 'hono/jsx',
+    metafile: true,
+    logLevel: 'warning',
+  })
+  const manifest: Record<string, string> = {}
+  for (const [file, { entryPoint }] of Object.entries(made.metafile.outputs)) {
+    const name = entries.find(([, path]) => path === entryPoint)?.[0]
+    if (name) manifest[name] = `/a/${basename(file)}`
+  }
+  for (const [name] of entries)
+    if (manifest[name] === undefined) throw new Error(`${name} was not built`)
+  await writeFile(join(out, 'manifest.json'), `${JSON.stringify(manifest, null, 2)}\n`)
+  await writeFile(join(out, '_headers'), HEADERS)
+  return manifest
+}
+
+/** Bundles both servers with the addresses of the browser's files in them. */
+export const buildServers = async (out: string, manifest: Manifest): Promise<void> => {
+  const shared = {
+    bundle: true,
+    format: 'esm',
+    target: 'es2022',
+    jsx: 'automatic',
+    jsxImportSource: 'hono/jsx',
+    define: { __ASSETS__: JSON.stringify(manifest) },
+    sourcemap: true,
+    logLevel: 'warning',
+  } as const
+  await build({
+    ...shared,
+    entryPoints: ['src/worker.ts'],
+    outfile: join(out, 'worker.js'),
+    conditions: ['workerd', 'worker', 'browser'],
+    minifySyntax: true,
+  })
+  await build({
+    ...shared,
+    entryPoints: ['src/node.ts'],
+    outfile: join(out, 'node.js'),
+    platform: 'node',
+    packages: 'external',
+  })
+}
+
+const main = async (): Promise<void> => {
+  const manifest = await buildAssets('dist/assets')
+  for (const entry of ['src/worker.ts', 'src/node.ts'])
+    if (!existsSync(entry)) throw new Error(`${entry} is missing`)
+  await buildServers('dist', manifest)
+  console.log(`Built ${Object.keys(manifest).length} browser files and both servers into dist/`)
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) await main()

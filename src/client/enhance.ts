@@ -1,0 +1,30 @@
+import { setUpCopying } from './copy'
+import { setUpPads } from './pad'
+import { send } from './submit'
+
+const setUp = (): void => {
+  setUpPads(document)
+  setUpCopying(document)
+}
+
+document.addEventListener('submit', (event) => {
+  const form = event.target
+  if (!(form instanceof HTMLFormElement) || !form.dataset.enhance) return
+  event.preventDefault()
+  void send(form, event.submitter, setUp)
+})
+
+/** An option that stands alone takes the others back, and the other way round. */
+document.addEventListener('change', (event) => {
+  const box = event.target
+  if (!(box instanceof HTMLInputElement) || box.type !== 'checkbox' || !box.checked) return
+  const others = box.closest('.ticks')?.querySelectorAll<HTMLInputElement>('[type="checkbox"]')
+  for (const other of others ?? [])
+    if (other !== box && (box.dataset.alone || other.dataset.alone)) other.checked = false
+})
+
+// The server knows where things stand; going back shows that, not a page from memory.
+addEventListener('popstate', () => location.reload())
+
+document.querySelector<HTMLElement>('#faults')?.focus()
+setUp()
