@@ -96,7 +96,7 @@ export const build = (s: Script, draw: Draw, starts: number): readonly Answers[]
   // Questions few walks reach get more walks of their own, each changed a little from one that did.
   for (const q of s.questions) {
     const had = pool.filter((answers) => q.id in answers)
-    for (let n = had.length; n > 0 && n < 150; n += 1) {
+    for (let n = had.length; n > 0 && n < 300; n += 1) {
       const old = had[draw(had.length)] ?? {}
       pool.push(
         walk(s, (x) => (draw(6) > 0 ? (old[x.id] ?? anyAnswer(x, draw)) : anyAnswer(x, draw))),
@@ -122,7 +122,7 @@ export const build = (s: Script, draw: Draw, starts: number): readonly Answers[]
       const seeds = seedsOf.get(`${q.id}|${p.id}`) ?? []
       const ones = seedsOf.get(q.id) ?? []
       const others = seedsOf.get(p.id) ?? []
-      for (let n = seeds.length; n < 5; n += 1) {
+      for (let n = seeds.length; n < 12; n += 1) {
         const a = ones[draw(ones.length)] ?? {}
         const b = others[draw(others.length)] ?? {}
         const crossed = walk(s, (x) => {
@@ -166,6 +166,6 @@ let made: readonly Answers[] | undefined
 
 /** The answer sets every part of the engine is tried on; always the same, made once a run. */
 export const answerSets = (): readonly Answers[] => {
-  made ??= build(script, draws(20_260), 3_000)
+  made ??= build(script, draws(20_260), 2_000)
   return made
 }

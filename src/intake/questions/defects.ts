@@ -51,6 +51,12 @@ export const defects: Question<readonly Defects[]> = question({
         'scratches',
         'wash-marks',
       ],
-      { overspray: 'bonded', fallout: 'bonded', scratches: 'marks', 'wash-marks': 'marks' },
+      {
+        'nail-scratch': 'deep',
+        overspray: 'bonded',
+        fallout: 'bonded',
+        scratches: 'marks',
+        'wash-marks': 'marks',
+      },
     ),
 })
