@@ -1,9 +1,9 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { copyFileSync, readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { erasePersonalData } from '../../src/store/erasing'
 import { openFileDb } from '../../src/store/file'
-import { upsertHead } from '../../src/store/heads'
+import { listHeads, upsertHead } from '../../src/store/heads'
 import { migrate } from '../../src/store/migrate'
 import { upsertPerson } from '../../src/store/people'
 import { insertText } from '../../src/store/texts'
@@ -41,9 +41,27 @@ describe('a database in a file', () => {
   it('that is not a database is unavailable', () =>
     withFolder(async (folder) => {
       const path = new URL(import.meta.url).pathname
-      const { copyFileSync } = await import('node:fs')
       copyFileSync(path, join(folder, 'a.db'))
       expect((await dbErrorOf(openFileDb(join(folder, 'a.db')))).code).toBe('unavailable')
+    }))
+
+  it('finds the pages of its lists by an index, without sorting', () =>
+    withFolder(async (folder) => {
+      const db = await openFileDb(join(folder, 'a.db'))
+      await migrate(db, 1)
+      const after = { sortAt: 5, docket: 'd' }
+      for (const options of [
+        { turn: 'ours', after, limit: 9 },
+        { after, limit: 9 },
+        { limit: 9 },
+      ]) {
+        const { sql, args } = listHeads(options).stmt
+        const [plan = []] = await db.read([{ sql: `EXPLAIN QUERY PLAN ${sql}`, args }])
+        const steps = plan.map((row) => String(row.detail)).join('; ')
+        expect(steps).toMatch(/head USING INDEX head_by_(turn|time)/)
+        expect(steps).not.toMatch(/TEMP B-TREE/)
+      }
+      await db.close()
     }))
 
   it('holds nothing of an erased person after a scrub, in any of its files', () =>
