@@ -1,5 +1,4 @@
-import { existsSync } from 'node:fs'
-import { mkdir, rm, writeFile } from 'node:fs/promises'
+import { cp, mkdir, rm, writeFile } from 'node:fs/promises'
 import { basename, join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { build } from 'esbuild'
@@ -12,17 +11,23 @@ const FILES: Readonly<Record<string, string>> = {
 }
 
 /** Files of the browser that change their name with their content, so they may be kept for ever. */
-const HEADERS = `/a/*
+const HEADERS = `/assets/*
   Cache-Control: public, max-age=31536000, immutable
   X-Content-Type-Options: nosniff
   Cross-Origin-Resource-Policy: same-origin
 `
 
-/** Builds the browser's files into `out`/a with content hashes; gives their addresses by name. */
+/**
+ * Builds the browser's files into `out`/assets with content hashes, and once more under `out`/edge as
+ * the edge serves them (by address, with a `_headers` file). Gives the hashed names by name.
+ */
 export const buildAssets = async (out: string): Promise<Manifest> => {
-  const folder = join(out, 'a')
-  await rm(folder, { recursive: true, force: true })
-  await mkdir(folder, { recursive: true })
+  const folder = join(out, 'assets')
+  const edge = join(out, 'edge')
+  for (const each of [folder, edge]) {
+    await rm(each, { recursive: true, force: true })
+    await mkdir(each, { recursive: true })
+  }
   const entries = Object.entries(FILES)
   const made = await build({
     entryPoints: entries.map(([, path]) => path),
@@ -40,24 +45,24 @@ export const buildAssets = async (out: string): Promise<Manifest> => {
   const manifest: Record<string, string> = {}
   for (const [file, { entryPoint }] of Object.entries(made.metafile.outputs)) {
     const name = entries.find(([, path]) => path === entryPoint)?.[0]
-    if (name) manifest[name] = `/a/${basename(file)}`
+    if (name) manifest[name] = basename(file)
   }
   for (const [name] of entries)
     if (manifest[name] === undefined) throw new Error(`${name} was not built`)
-  await writeFile(join(out, 'manifest.json'), `${JSON.stringify(manifest, null, 2)}\n`)
-  await writeFile(join(out, '_headers'), HEADERS)
+  await cp(folder, join(edge, 'assets'), { recursive: true })
+  await writeFile(join(edge, '_headers'), HEADERS)
+  await writeFile(join(folder, 'manifest.json'), `${JSON.stringify(manifest, null, 2)}\n`)
   return manifest
 }
 
-/** Bundles both servers with the addresses of the browser's files in them. */
-export const buildServers = async (out: string, manifest: Manifest): Promise<void> => {
+/** Bundles both servers; the edge's holds the manifest, so build the browser's files first. */
+export const buildServers = async (out: string): Promise<void> => {
   const shared = {
     bundle: true,
     format: 'esm',
     target: 'es2022',
     jsx: 'automatic',
     jsxImportSource: 'hono/jsx',
-    define: { __ASSETS__: JSON.stringify(manifest) },
     sourcemap: true,
     logLevel: 'warning',
   } as const
@@ -78,10 +83,8 @@ export const buildServers = async (out: string, manifest: Manifest): Promise<voi
 }
 
 const main = async (): Promise<void> => {
-  const manifest = await buildAssets('dist/assets')
-  for (const entry of ['src/worker.ts', 'src/node.ts'])
-    if (!existsSync(entry)) throw new Error(`${entry} is missing`)
-  await buildServers('dist', manifest)
+  const manifest = await buildAssets('dist')
+  await buildServers('dist')
   console.log(`Built ${Object.keys(manifest).length} browser files and both servers into dist/`)
 }
 
