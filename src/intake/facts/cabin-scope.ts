@@ -1,6 +1,6 @@
 import { wetSource } from '../questions/wet-source'
 import type { Reader } from '../reader'
-import { dampClass } from './damp'
+import { isWet } from './damp'
 import { mouldWay } from './mould'
 import { wants } from './wants'
 
@@ -9,7 +9,7 @@ import { wants } from './wants'
  * limits or sewage belong to a specialist.
  */
 export const firstStageOnly = (r: Reader): boolean =>
-  mouldWay(r) === 'specialist' || (dampClass(r) !== 'dry' && r.value(wetSource) === 'sewage')
+  mouldWay(r) === 'specialist' || (isWet(r) && r.value(wetSource) === 'sewage')
 
 /** True when the cabin is worked on past the first stage. */
 export const cabinWork = (r: Reader): boolean => wants(r, 'cabin') && !firstStageOnly(r)

@@ -9,30 +9,33 @@ import { has } from './has'
 export const DAMP_CLASSES = ['dry', 'surface', 'soaked', 'standing'] as const
 export type DampClass = (typeof DAMP_CLASSES)[number]
 
+/** True when the owner says that it is wet inside. */
+export const isWet = (r: Reader): boolean => has(r, dangers, 'wet')
+
 /** How wet the cabin is; soaked where it is wet and the depth is not known. */
 export const dampClass = (r: Reader): DampClass => {
-  if (!has(r, dangers, 'wet')) return 'dry'
+  if (!isWet(r)) return 'dry'
   const depth = r.value(wetDepth)
   return depth === 'surface' || depth === 'standing' ? depth : 'soaked'
 }
 
 /** True when water still comes in, or nobody knows why it is wet. */
 export const leakOpen = (r: Reader): boolean => {
-  if (!has(r, dangers, 'wet')) return false
+  if (!isWet(r)) return false
   const source = r.value(wetSource)
   return source === undefined || source === 'open' || source === 'unknown'
 }
 
 /** True when the water was dirty: flood or sewage. */
 export const dirtyWater = (r: Reader): boolean => {
-  if (!has(r, dangers, 'wet')) return false
+  if (!isWet(r)) return false
   const source = r.value(wetSource)
   return source === 'flood' || source === 'sewage'
 }
 
 /** Wet floors, counted; one when it is wet and the place is not known. */
 export const wetPlaces = (r: Reader): readonly string[] => {
-  if (!has(r, dangers, 'wet')) return []
+  if (!isWet(r)) return []
   const where = r.value(wetWhere)
   return where === undefined || where.length === 0 ? ['front-floor'] : where
 }

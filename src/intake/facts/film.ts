@@ -43,3 +43,7 @@ export const filmPlaces = (r: Reader): readonly string[] => {
   const where = r.value(filmWhere)
   return where === undefined || where.length === 0 ? ['front-bumper', 'bonnet'] : where
 }
+
+/** True when film or wrap comes off painted panels, not off glass alone. */
+export const hasBodyFilm = (r: Reader): boolean =>
+  hasFilm(r) && filmPlaces(r).some((place) => place !== 'glass')

@@ -1,5 +1,5 @@
 import { age } from '../../intake/facts/age'
-import { type FilmClass, filmClass, filmPlaces, hasFilm } from '../../intake/facts/film'
+import { type FilmClass, filmClass, filmPlaces, hasBodyFilm } from '../../intake/facts/film'
 import { has } from '../../intake/facts/has'
 import { hasLettering, hasStickers } from '../../intake/facts/lettering'
 import { filmOver } from '../../intake/questions/film-over'
@@ -18,18 +18,18 @@ const MOST = 0.75
 
 export const filmEvents: readonly EventRule[] = [
   event('film-lifts-paint', (r) => {
-    if (!hasFilm(r)) return null
+    if (!hasBodyFilm(r)) return null
     const plain = lifts[filmClass(r)] * (over[r.value(filmOver) ?? 'factory'] ?? 1)
     const begun = has(r, filmState, 'started') ? STARTED : 0
     return { chance: Math.min(MOST, plain + begun), minutes: three(20, 45, 150) }
   }),
   event('adhesive-fights', (r) => {
-    if (!hasFilm(r)) return null
+    if (!hasBodyFilm(r)) return null
     const places = Math.min(4, filmPlaces(r).length)
     return { chance: glue[filmClass(r)], minutes: three(30, 60, 150, 0.6 + 0.2 * places) }
   }),
   event('repair-under-decal', (r, c) => {
-    if (!hasFilm(r) && !hasLettering(r) && !hasStickers(r)) return null
+    if (!hasBodyFilm(r) && !hasLettering(r) && !hasStickers(r)) return null
     const old = (age(r, c.nowYear) ?? 10) >= 10
     return { chance: old ? 0.1 : 0.04, minutes: three(10, 25, 60) }
   }),

@@ -1,5 +1,12 @@
 import { firstStageOnly } from '../../intake/facts/cabin-scope'
-import { dampClass, dirtyWater, leakOpen, liftsCarpet, wetPlaces } from '../../intake/facts/damp'
+import {
+  dampClass,
+  dirtyWater,
+  isWet,
+  leakOpen,
+  liftsCarpet,
+  wetPlaces,
+} from '../../intake/facts/damp'
 import { wants } from '../../intake/facts/wants'
 import { wetSource } from '../../intake/questions/wet-source'
 import type { Reader } from '../../intake/reader'
@@ -7,7 +14,7 @@ import type { Lag, StepRule } from '../rules'
 import { byTimeWhen, need, sourceOf } from './need'
 import { step } from './step'
 
-const wet = (r: Reader): boolean => wants(r, 'cabin') && dampClass(r) !== 'dry'
+const wet = (r: Reader): boolean => wants(r, 'cabin') && isWet(r)
 const treated = (r: Reader): boolean => wet(r) && !firstStageOnly(r)
 const lifted = (r: Reader): boolean => wants(r, 'cabin') && liftsCarpet(r) && !firstStageOnly(r)
 

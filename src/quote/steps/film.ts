@@ -1,4 +1,4 @@
-import { filmByHour, filmClass, filmPlaces, hasFilm } from '../../intake/facts/film'
+import { filmByHour, filmClass, filmPlaces, hasBodyFilm, hasFilm } from '../../intake/facts/film'
 import { has } from '../../intake/facts/has'
 import { hasLettering, hasStickers } from '../../intake/facts/lettering'
 import { sizeFactor } from '../../intake/facts/size-factor'
@@ -57,7 +57,7 @@ export const film: readonly StepRule[] = [
     cautions: () => ['film-stop'],
     lag: (r) =>
       filmByHour(r) ? { minutes: 30, kind: 'working', blocks: 'bay', why: 'answer' } : null,
-    need: (r) => (hasFilm(r) && filmByHour(r) ? need('film-test-corner', 1, 'piece') : null),
+    need: (r) => (hasBodyFilm(r) && filmByHour(r) ? need('film-test-corner', 1, 'piece') : null),
   }),
   step({
     id: 'film-top',

@@ -117,6 +117,22 @@ describe('one light step until somebody has measured', () => {
   })
 })
 
+describe('film on glass alone', () => {
+  it('comes off glass and asks nothing of the paint', () => {
+    const glass = {
+      ...plainCar,
+      services: ['glass'],
+      dangers: ['film'],
+      'film-kind': ['clear-film'],
+      'film-where': ['glass'],
+      'film-age': 12,
+    }
+    const film = ['film-test-corner', 'film-top', 'adhesive', 'second-wash', 'film-glass']
+    expect(has(glass, ...film)).toEqual(['film-glass'])
+    expect(has({ ...glass, 'film-where': ['glass', 'bonnet'] }, ...film)).toHaveLength(5)
+  })
+})
+
 describe('water, growth and animals', () => {
   it('keeps compressed air out of a wet, mouldy, fouled or animal-visited cabin', () => {
     expect(has(cabin, 'cabin-air')).toEqual(['cabin-air'])

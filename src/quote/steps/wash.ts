@@ -1,4 +1,4 @@
-import { hasFilm } from '../../intake/facts/film'
+import { hasBodyFilm } from '../../intake/facts/film'
 import { finishSystem } from '../../intake/facts/finish-system'
 import { has } from '../../intake/facts/has'
 import { hasLettering, hasStickers } from '../../intake/facts/lettering'
@@ -66,7 +66,7 @@ export const wash: readonly StepRule[] = [
     after: ['wash', 'film-top', 'lettering', 'adhesive', 'stickers'],
     source: sourceOf('second-wash'),
     need: (r) =>
-      hasFilm(r) || hasLettering(r) || hasStickers(r)
+      hasBodyFilm(r) || hasLettering(r) || hasStickers(r)
         ? need('second-wash', 1, 'car', sizeFactor(r))
         : null,
   }),
