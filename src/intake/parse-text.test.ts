@@ -7,7 +7,7 @@ const kept = (text: string): unknown => {
 }
 
 describe('parseText', () => {
-  it('composes characters (Unicode Annex #15, figure 4: s with two dots in either order)', () => {
+  it('composes characters (examples of Unicode Annex #15: s with two dots in either order, the ångström sign)', () => {
     expect(kept('s\u0323\u0307')).toBe('\u1e69')
     expect(kept('s\u0307\u0323')).toBe('\u1e69')
     expect(kept('A\u030a')).toBe('\u00c5')

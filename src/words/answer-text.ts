@@ -24,11 +24,11 @@ export const answerText = (q: Question<unknown>, answer: Answer, words: Words): 
     }
     case 'yesNo':
       return words.say(value === true ? 'answer.yes' : 'answer.no')
-    case 'number':
-      return words.say(q.unit === undefined ? 'answer.as.number' : `unit.${q.unit}`, {
-        n: value as number,
-        v: value as number,
-      })
+    case 'number': {
+      // A large number came from another unit or is a guess anyway: decimals would only pretend.
+      const n = (value as number) >= 100 ? Math.round(value as number) : (value as number)
+      return words.say(q.unit === undefined ? 'answer.as.number' : `unit.${q.unit}`, { n, v: n })
+    }
     case 'photos':
       return words.say('answer.photos', { n: (value as readonly string[]).length })
     case 'contact': {
