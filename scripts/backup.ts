@@ -1,19 +1,21 @@
 import { existsSync } from 'node:fs'
 import { mkdir, readdir } from 'node:fs/promises'
-import { fileURLToPath } from 'node:url'
 import Database from 'libsql'
 import { dataPaths } from '../src/store/data-dir'
 import { openPhotoFolder } from '../src/store/photo-folder'
 import { type BackupReport, checkBackup } from './check-backup'
+import { runScript } from './run-script'
 
 /**
  * Copies a data folder into an empty (or new) one while the server runs, and checks the copy. The
  * database first: every photo it knows is in the folder by then. Throws when a check fails.
  */
 export const backup = async (from: string, to: string): Promise<BackupReport> => {
-  await requireEmpty(to)
   const source = dataPaths(from)
   const target = dataPaths(to)
+  // The driver would make an empty database where there is none.
+  if (!existsSync(source.database)) throw new Error(`${source.database} is not there`)
+  await requireEmpty(to)
   copyDatabase(source.database, target.database)
   const photos = openPhotoFolder(source.photos)
   const copies = openPhotoFolder(target.photos)
@@ -31,8 +33,6 @@ export const requireEmpty = async (folder: string): Promise<void> => {
 }
 
 const copyDatabase = (from: string, to: string) => {
-  // The driver would make an empty database where there is none.
-  if (!existsSync(from)) throw new Error(`${from} is not there`)
   const db = new Database(from, { timeout: 5000 } as Database.Options)
   try {
     db.prepare('VACUUM INTO ?').run(to)
@@ -41,8 +41,8 @@ const copyDatabase = (from: string, to: string) => {
   }
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
+runScript(import.meta.url, async () => {
   const [, , to, from = process.env.DATA_DIR ?? 'data'] = process.argv
   if (to === undefined) throw new Error('usage: backup <empty folder> [data folder]')
   console.log(await backup(from, to))
-}
+})

@@ -1,5 +1,6 @@
 import { openHttpDb } from '../src/store/http'
 import { migrate } from '../src/store/migrate'
+import { runScript } from './run-script'
 
 /**
  * Brings the remote database named by LIBSQL_URL and LIBSQL_AUTH_TOKEN to this program's schema.
@@ -15,7 +16,4 @@ const main = async (env: NodeJS.ProcessEnv): Promise<void> => {
   console.log(applied.length === 0 ? 'nothing to do' : `applied ${applied.join(', ')}`)
 }
 
-main(process.env).catch((error: unknown) => {
-  console.error(error instanceof Error ? error.message : error)
-  process.exitCode = 1
-})
+runScript(import.meta.url, () => main(process.env))

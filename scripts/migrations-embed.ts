@@ -3,6 +3,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { splitStatements } from '../src/store/split-statements'
+import { runScript } from './run-script'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
 const target = join(root, 'src/store/migrations.ts')
@@ -27,7 +28,7 @@ export const migrations: readonly Migration[] = ${JSON.stringify(migrations, nul
 `
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
+runScript(import.meta.url, () => {
   writeFileSync(target, embedMigrations())
   console.log(`wrote ${target}`)
-}
+})

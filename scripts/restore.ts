@@ -1,8 +1,8 @@
 import { cp } from 'node:fs/promises'
-import { fileURLToPath } from 'node:url'
 import { dataPaths } from '../src/store/data-dir'
 import { requireEmpty } from './backup'
 import { type BackupReport, checkBackup } from './check-backup'
+import { runScript } from './run-script'
 
 /**
  * Puts a backup into an empty (or new) data folder, never over one that is in use. Checks the backup
@@ -22,8 +22,8 @@ const ignoreMissing = (error: unknown) => {
   if ((error as { code?: unknown }).code !== 'ENOENT') throw error
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
+runScript(import.meta.url, async () => {
   const [, , from, to = process.env.DATA_DIR ?? 'data'] = process.argv
   if (from === undefined) throw new Error('usage: restore <backup folder> [empty data folder]')
   console.log(await restore(from, to))
-}
+})
