@@ -1,4 +1,5 @@
 import type { Config } from '../config'
+import type { Manifest } from '../pages/assets'
 import type { Db } from '../store/db'
 import type { PhotoStore } from '../store/photos-port'
 
@@ -21,6 +22,8 @@ export type Deps = {
   readonly now: () => number
   readonly random: (bytes: number) => Uint8Array
   readonly log: (record: LogRecord) => void
+  /** Built files by plain name. */
+  readonly manifest: Manifest
   /** Where an unexpected error goes; never into an answer. */
   readonly fault: (requestId: string, error: unknown) => void
 }

@@ -86,7 +86,7 @@ export type Route<B = unknown, Q = unknown, L extends Load = Load> = {
   /** Collisions are tried again on the new state when the caller did not say which one they saw. */
   readonly again?: boolean
   readonly rate?: RateRule
-  readonly load?: (input: Input<B, Q>) => L
+  readonly load?: (input: Input<B, Q>) => L | Promise<L>
   readonly act: (call: Call<B, Q, L>) => Promise<Outcome> | Outcome
 }
 

@@ -84,23 +84,7 @@ const prepare = async (route: Route, r: Request1, deps: Deps): Promise<Prepared>
   }
 }
 
-const reading = (
-  route: Route,
-  p: Prepared,
-  who: Who,
-  now: number,
-): {
-  readonly fixed: readonly (Query<unknown> | null)[]
-  readonly load: Record<string, Query<unknown>>
-} => ({
-  fixed: [
-    credentialQuery(p.shown, now),
-    selectSettings(),
-    p.key ? findKey(p.key.scope, p.key.key, now) : null,
-    p.bucket ? peekRate(p.bucket.name, p.bucket.window) : null,
-  ],
-  load: { ...(route.load?.({ ...p.input, who }) ?? {}) },
-})
+const NOBODY: Who = { kind: 'nobody' }
 
 const peekRate = (bucket: string, window: number): Query<number> => ({
   stmt: { sql: 'select count from rate where bucket = ? and "window" = ?', args: [bucket, window] },
@@ -139,8 +123,13 @@ const writing = (p: Prepared, o: Outcome, now: number): readonly Stmt[] => [
 
 const once = async (route: Route, p: Prepared, db: Db, deps: Deps): Promise<Outcome> => {
   const now = deps.now()
-  const nobody: Who = { kind: 'nobody' }
-  const { fixed, load } = reading(route, p, nobody, now)
+  const load = (await route.load?.({ ...p.input, who: NOBODY })) ?? {}
+  const fixed = [
+    credentialQuery(p.shown, now),
+    selectSettings(),
+    p.key ? findKey(p.key.scope, p.key.key, now) : null,
+    p.bucket ? peekRate(p.bucket.name, p.bucket.window) : null,
+  ]
   const names = Object.keys(load)
   const queries = [...fixed, ...names.map((n) => load[n] ?? null)]
   const asked = queries.filter((q): q is Query<unknown> => q !== null)

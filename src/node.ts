@@ -1,0 +1,96 @@
+import { randomBytes } from 'node:crypto'
+import { mkdirSync } from 'node:fs'
+import type { AddressInfo } from 'node:net'
+import { serve } from '@hono/node-server'
+import { createApp } from './app'
+import { parseConfig } from './config'
+import { openAssets } from './node-assets'
+import { signInRow } from './routes/acts/sign-in'
+import { newKey, sha256 } from './routes/http/keys'
+import { insertAccess, selectAccesses } from './store/accesses'
+import { dataPaths } from './store/data-dir'
+import { type Db, readAll } from './store/db'
+import { openFileDb } from './store/file'
+import { openHttpDb } from './store/http'
+import { takeLock } from './store/lock'
+import { migrate } from './store/migrate'
+import { openPhotoFolder } from './store/photo-folder'
+
+const random = (bytes: number): Uint8Array => new Uint8Array(randomBytes(bytes))
+
+const openStore = async (config: ReturnType<typeof parseConfig>): Promise<Db> => {
+  if (config.libsqlUrl !== null && !config.libsqlUrl.startsWith('file:')) {
+    const authToken = config.libsqlToken
+    return openHttpDb({ url: config.libsqlUrl, ...(authToken ? { authToken } : {}) })
+  }
+  const path = config.libsqlUrl?.replace(/^file:/, '') ?? dataPaths(config.dataDir).database
+  return openFileDb(path)
+}
+
+/** A first owner gets a sign-in link; later ones come from a signed-in device or `npm run signin`. */
+const firstLink = async (db: Db, origin: string): Promise<string | null> => {
+  const [known] = await readAll(db, [selectAccesses(['owner'])])
+  if (known.length > 0) return null
+  const code = newKey(random)
+  await db.write([insertAccess(signInRow(await sha256(code), 'owner', 'first device', Date.now()))])
+  return `${origin}/in/${code}`
+}
+
+const main = async (): Promise<void> => {
+  const config = parseConfig(process.env)
+  mkdirSync(config.dataDir, { recursive: true })
+  const paths = dataPaths(config.dataDir)
+  const lock = takeLock(paths.lock)
+  const db = await openStore(config)
+  const applied = await migrate(db, Date.now())
+  if (applied.length > 0) console.log(`schema: applied migration ${applied.join(', ')}`)
+  const shared: Db = { read: db.read, write: db.write, close: async () => {} }
+  const { assets, manifest } = openAssets()
+  const app = createApp(
+    {
+      config,
+      openDb: () => shared,
+      photos: openPhotoFolder(paths.photos),
+      now: () => Date.now(),
+      random,
+      log: (record) => console.log(JSON.stringify(record)),
+      fault: (requestId, error) => console.error(requestId, error),
+      manifest,
+    },
+    assets,
+  )
+  const server = serve(
+    {
+      hostname: config.host,
+      port: config.port,
+      fetch: (request, env) => {
+        const socket = (env as { incoming?: { socket?: { remoteAddress?: string } } }).incoming
+          ?.socket
+        return app.fetch(request, { remote: socket?.remoteAddress ?? null })
+      },
+    },
+    async (info: AddressInfo) => {
+      const host = info.family === 'IPv6' ? `[${info.address}]` : info.address
+      const origin = config.publicOrigin ?? `http://${host}:${info.port}`
+      console.log(`Jambside is open at ${origin}`)
+      const link = await firstLink(db, origin)
+      if (link) console.log(`Sign in on this device within ten minutes: ${link}`)
+      else console.log('Sign in on a further device: npm run signin')
+    },
+  )
+  const stop = (): void => {
+    server.close(async () => {
+      await db.close()
+      lock.release()
+      process.exit(0)
+    })
+    ;(server as { closeIdleConnections?: () => void }).closeIdleConnections?.()
+  }
+  process.on('SIGINT', stop)
+  process.on('SIGTERM', stop)
+}
+
+main().catch((error: unknown) => {
+  console.error(error instanceof Error ? error.message : error)
+  process.exit(1)
+})

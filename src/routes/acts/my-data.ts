@@ -1,0 +1,50 @@
+import { isUnsure } from '../../intake/answers'
+import { erasePersonalData } from '../../store/erasing'
+import type { Call, Load, Outcome } from '../route'
+import { type Desk, write } from './desk'
+
+/** Everything a customer gave: answers, contact, texts and pictures, as data. */
+export const myData = (desk: Desk) => ({
+  id: desk.id,
+  reference: desk.docket.reference,
+  state: desk.docket.state,
+  openedAt: new Date(desk.docket.openedAt).toISOString(),
+  contact: desk.people.map(({ name, email, phone, vin, plate }) => ({
+    name,
+    email,
+    phone,
+    vin,
+    plate,
+  })),
+  answers: Object.entries(desk.docket.answers).map(([question]) => {
+    const answer = desk.answers[question]
+    return {
+      question,
+      ...(answer === undefined || isUnsure(answer) ? { unsure: true } : { value: answer.value }),
+    }
+  }),
+  texts: [...desk.texts.values()],
+  photos: desk.photos.map((p) => ({ photo: p.id, subject: p.subject, bytes: p.bytes })),
+})
+
+const CLOSES = new Set(['answering', 'received', 'look-over', 'quoted'])
+
+/**
+ * Deletes what tells who somebody is: contact, own words, pictures and keys. The figures stay for
+ * the books; an enquiry still open is withdrawn with it.
+ */
+export const eraseMine = (
+  call: Call<unknown, unknown, Load>,
+  desk: Desk,
+): Pick<Outcome, 'writes' | 'after'> => {
+  const closing = CLOSES.has(desk.docket.state)
+    ? write(call, desk, [{ kind: 'moved', body: { to: 'withdrawn' } }]).writes
+    : []
+  const keys = desk.photos.map((p) => p.key)
+  return {
+    writes: [...closing, ...erasePersonalData(desk.id, call.now)],
+    after: async () => {
+      for (const key of keys) await call.deps.photos.delete(key)
+    },
+  }
+}

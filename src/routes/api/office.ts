@@ -1,0 +1,268 @@
+import * as z from 'zod'
+import { PROBES } from '../../docket/kinds'
+import type { Answers } from '../../intake/answers'
+import { parseValue } from '../../intake/parse'
+import { script } from '../../intake/script'
+import { estimate } from '../../quote/estimate'
+import { engineSettings, studioProfile } from '../../quote/studio-profile'
+import { revokeAccess, selectAccess, selectAccesses } from '../../store/accesses'
+import { deleteSession, deleteSessionsOf } from '../../store/sessions'
+import { insertSettings } from '../../store/settings'
+import { inputOf } from '../acts/estimating'
+import { makeLink, tradeForSession } from '../acts/sign-in'
+import { estimateView, questionView } from '../acts/views'
+import { setCookie, studioCookie } from '../http/cookies'
+import { sha256 } from '../http/keys'
+import { type Fault, invalid, Problem } from '../http/problem'
+import { faultsOf } from '../http/read-input'
+import { type Route, route, type Studio } from '../route'
+import { VERSION } from '../version'
+import { anyAnswer, estimateAnswer, settingsAnswer } from './shapes'
+
+const maybe = z.exactOptional
+const micrometres = z.number().min(0).max(5000)
+
+const readings = z
+  .array(
+    z.strictObject({
+      panel: z.string().min(1).max(64),
+      kind: z.enum(['panel', 'reference']),
+      values: z.array(micrometres).min(1).max(50),
+      probe: maybe(z.enum(PROBES)),
+      overFilm: maybe(z.boolean()),
+      spot: maybe(z.string().max(40)),
+    }),
+  )
+  .max(400)
+
+const given = z.record(
+  z.string().max(64),
+  z.union([z.strictObject({ value: z.json() }), z.strictObject({ unsure: z.literal(true) })]),
+)
+
+/** Answers as the contract sends them, each checked as in the conversation. */
+const parseAnswers = (raw: z.infer<typeof given>): Answers => {
+  const faults: Fault[] = []
+  const answers: Record<string, Answers[string]> = {}
+  for (const [id, answer] of Object.entries(raw)) {
+    const q = script.questions.find((each) => each.id === id)
+    const at = `/answers/${id.replaceAll('~', '~0').replaceAll('/', '~1')}`
+    if (!q) {
+      faults.push({ pointer: at, code: 'ERR_UNKNOWN_QUESTION' })
+    } else if ('unsure' in answer) {
+      if (q.unsureAllowed) answers[id] = { unsure: true }
+      else faults.push({ pointer: `${at}/unsure`, code: 'ERR_NOT_UNSURE' })
+    } else {
+      const parsed = parseValue(q, answer.value)
+      if (parsed.ok) answers[id] = { value: parsed.value }
+      else for (const f of parsed.error) faults.push({ ...f, pointer: `${at}${f.pointer}` })
+    }
+  }
+  if (faults.length > 0) throw invalid(faults)
+  return answers
+}
+
+/** The studio's settings with some of them tried otherwise. */
+const tried = (studio: Studio, change: Readonly<Record<string, unknown>>) => {
+  const parsed = studioProfile.safeParse({ ...studio.profile, ...change }, { reportInput: true })
+  if (!parsed.success)
+    throw invalid(faultsOf(parsed.error).map((f) => ({ ...f, pointer: `/settings${f.pointer}` })))
+  return engineSettings(parsed.data, studio.rev, studio.engine.zone)
+}
+
+/** A device is named to the outside by a part of its hash, which opens nothing. */
+const deviceId = (hash: string): string => hash.slice(0, 16)
+
+export const officeRoutes: readonly Route[] = [
+  route({
+    id: 'session.open',
+    face: 'api',
+    method: 'POST',
+    path: '/api/v1/session',
+    rights: 'public',
+    summary: 'Trade a sign-in code for a session cookie.',
+    body: z.strictObject({ code: z.string().regex(/^[A-Za-z0-9_-]{16,100}$/) }),
+    answers: { 204: null },
+    rate: { name: 'sign-in', perMinute: 30 },
+    load: async ({ body }) => ({ link: selectAccess(await sha256(body.code)) }),
+    act: async (call) => {
+      const { cookie, writes } = await tradeForSession(call, call.loaded.link[0])
+      return { status: 204, cookies: [cookie], writes }
+    },
+  }),
+  route({
+    id: 'session.close',
+    face: 'api',
+    method: 'DELETE',
+    path: '/api/v1/session',
+    rights: 'bench',
+    summary: 'Sign this browser out.',
+    answers: { 204: null },
+    act: ({ who, secure }) => ({
+      status: 204,
+      writes:
+        who.kind !== 'nobody' && who.kind !== 'customer' && who.session
+          ? [deleteSession(who.session)]
+          : [],
+      cookies: [setCookie(studioCookie(secure), '', { secure, seconds: 0 })],
+    }),
+  }),
+  route({
+    id: 'devices.list',
+    face: 'api',
+    method: 'GET',
+    path: '/api/v1/devices',
+    rights: 'owner',
+    summary: 'Devices that are signed in or hold a key.',
+    answers: { 200: anyAnswer },
+    load: () => ({ devices: selectAccesses(['owner', 'bench']) }),
+    act: ({ loaded }) => ({
+      status: 200,
+      json: {
+        devices: loaded.devices.map((d) => ({
+          id: deviceId(d.hash),
+          rights: d.kind,
+          label: d.label,
+          createdAt: new Date(d.createdAt).toISOString(),
+        })),
+      },
+    }),
+  }),
+  route({
+    id: 'devices.add',
+    face: 'api',
+    method: 'POST',
+    path: '/api/v1/devices',
+    rights: 'owner',
+    summary: 'A sign-in link for a further device; it works once, for ten minutes.',
+    body: z.strictObject({
+      label: maybe(z.string().min(1).max(80)),
+      rights: maybe(z.enum(['owner', 'bench'])),
+    }),
+    answers: { 201: anyAnswer },
+    act: async (call) => {
+      const rights = call.body.rights ?? 'bench'
+      const { code, link, writes } = await makeLink(call, rights, call.body.label ?? rights)
+      return { status: 201, writes, json: { code, link, rights } }
+    },
+  }),
+  route({
+    id: 'devices.remove',
+    face: 'api',
+    method: 'DELETE',
+    path: '/api/v1/devices/:device',
+    rights: 'owner',
+    summary: 'End a device and every session it has.',
+    answers: { 204: null },
+    load: () => ({ devices: selectAccesses(['owner', 'bench']) }),
+    act: ({ loaded, params, now }) => {
+      const found = loaded.devices.find((d) => deviceId(d.hash) === params.device)
+      if (!found) throw new Problem('unknown')
+      return {
+        status: 204,
+        writes: [deleteSessionsOf(found.hash), revokeAccess(found.hash, now).stmt],
+      }
+    },
+  }),
+  route({
+    id: 'estimates.try',
+    face: 'api',
+    method: 'POST',
+    path: '/api/v1/estimates',
+    rights: 'bench',
+    summary: 'An estimate of any answers and readings; nothing is kept.',
+    body: z.strictObject({
+      answers: given,
+      readings: maybe(readings),
+      settings: maybe(z.record(z.string().max(64), z.json())),
+    }),
+    answers: { 200: estimateAnswer },
+    act: ({ body, studio, now }) => {
+      const answers = {
+        ...parseAnswers(body.answers),
+        'begun-year': { value: new Date(now).getUTCFullYear() },
+      }
+      const settings = body.settings === undefined ? studio.engine : tried(studio, body.settings)
+      const made = estimate({
+        ...inputOf(studio, now, answers, { readings: body.readings ?? [] }),
+        settings,
+      })
+      return { status: 200, json: estimateView(made, studio.words, null) }
+    },
+  }),
+  route({
+    id: 'settings.read',
+    face: 'api',
+    method: 'GET',
+    path: '/api/v1/settings',
+    rights: 'owner',
+    summary: 'The studio’s settings.',
+    answers: { 200: settingsAnswer },
+    act: ({ studio }) => ({
+      status: 200,
+      headers: { etag: `"${studio.rev}"` },
+      json: { rev: studio.rev, ...studio.profile },
+    }),
+  }),
+  route({
+    id: 'settings.save',
+    face: 'api',
+    method: 'PUT',
+    path: '/api/v1/settings',
+    rights: 'owner',
+    summary: 'Save the settings as a new revision; old quotes keep theirs.',
+    body: studioProfile,
+    answers: { 200: settingsAnswer },
+    act: ({ studio, body, match, now, who }) => {
+      if (match !== null && match !== studio.rev)
+        throw new Problem('stale', { more: { rev: studio.rev } })
+      const rev = studio.rev + 1
+      return {
+        status: 200,
+        headers: { etag: `"${rev}"` },
+        writes: [insertSettings({ rev, body, by: who.kind, at: now })],
+        json: { rev, ...body },
+      }
+    },
+    match: 'optional',
+  }),
+  route({
+    id: 'script.read',
+    face: 'api',
+    method: 'GET',
+    path: '/api/v1/script',
+    rights: 'bench',
+    summary: 'Every question of the script, in asking order.',
+    answers: { 200: anyAnswer },
+    act: ({ studio }) => ({
+      status: 200,
+      json: {
+        version: script.version,
+        questions: script.questions.map((q) => questionView(q, studio.words)),
+      },
+    }),
+  }),
+  route({
+    id: 'version',
+    face: 'api',
+    method: 'GET',
+    path: '/api/v1/version',
+    rights: 'public',
+    summary: 'What is running.',
+    answers: { 200: anyAnswer },
+    act: () => ({
+      status: 200,
+      json: { name: 'jambside', version: VERSION, script: script.version },
+    }),
+  }),
+  route({
+    id: 'health',
+    face: 'api',
+    method: 'GET',
+    path: '/healthz',
+    rights: 'public',
+    summary: 'Whether the program and its database answer.',
+    answers: { 200: anyAnswer },
+    act: () => ({ status: 200, json: { ok: true } }),
+  }),
+]

@@ -1,0 +1,3 @@
+import type { Route } from '../route'
+
+export const pageRoutes: readonly Route[] = []

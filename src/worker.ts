@@ -1,0 +1,41 @@
+import manifest from '../dist/assets/manifest.json' with { type: 'json' }
+import { createApp, type Outer } from './app'
+import { parseConfig } from './config'
+import { openHttpDb } from './store/http'
+import { openPhotoBucket } from './store/photo-r2'
+
+type Env = Readonly<Record<string, unknown>> & { readonly PHOTOS?: unknown }
+
+const random = (bytes: number): Uint8Array => crypto.getRandomValues(new Uint8Array(bytes))
+
+const appOf = (env: Env) => {
+  const config = parseConfig(env)
+  const url = config.libsqlUrl
+  if (url === null) throw new Error('LIBSQL_URL is not set')
+  const authToken = config.libsqlToken
+  return createApp({
+    config,
+    // One client for one request: its inner queue may not be shared between requests.
+    openDb: () => openHttpDb({ url, ...(authToken ? { authToken } : {}) }),
+    photos: openPhotoBucket(env.PHOTOS as never),
+    now: () => Date.now(),
+    random,
+    log: (record) => console.log(JSON.stringify(record)),
+    fault: (requestId, error) =>
+      console.error(
+        requestId,
+        error instanceof Error ? `${error.name}: ${error.message}` : 'fault',
+      ),
+    manifest,
+  })
+}
+
+let app: ReturnType<typeof createApp> | undefined
+
+export default {
+  fetch: (request: Request, env: Env): Response | Promise<Response> => {
+    app ??= appOf(env)
+    const outer: Outer = { remote: request.headers.get('cf-connecting-ip') }
+    return app.fetch(request, outer)
+  },
+}
