@@ -137,7 +137,7 @@ export const cabin: readonly StepRule[] = [
     id: 'cabin-wipe',
     track: 'cabin',
     order: 530,
-    after: ['cabin-vacuum', 'plastics', 'seats-textile', 'leather-condition', 'carpet-extraction'],
+    after: [...dryFirst, 'cabin-vacuum', 'plastics', 'leather-clean'],
     source: sourceOf('cabin-wipe'),
     need: (r) => (cabinWork(r) ? need('cabin-wipe', 1, 'car') : null),
   }),

@@ -61,6 +61,7 @@ export const film: readonly StepRule[] = [
   }),
   step({
     id: 'film-top',
+    materials: ['plastic-blades'],
     track: 'body',
     order: 234,
     after: ['wash', 'film-test-corner'],
@@ -83,6 +84,7 @@ export const film: readonly StepRule[] = [
   }),
   step({
     id: 'adhesive',
+    materials: ['adhesive-remover'],
     track: 'body',
     order: 244,
     after: ['film-top'],

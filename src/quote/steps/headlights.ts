@@ -17,6 +17,7 @@ export const headlights: readonly StepRule[] = [
   }),
   step({
     id: 'headlight-layer',
+    materials: ['headlamp-layer'],
     track: 'paint',
     order: 500,
     after: ['headlights', 'gap-rinse', 'panel-wipe'],

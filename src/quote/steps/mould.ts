@@ -45,6 +45,7 @@ export const mould: readonly StepRule[] = [
   }),
   step({
     id: 'rodent-soak',
+    materials: ['disinfectant'],
     track: 'cabin',
     order: 122,
     after: ['rodent-air'],
@@ -97,6 +98,7 @@ export const mould: readonly StepRule[] = [
   }),
   step({
     id: 'mould-disinfect',
+    materials: ['disinfectant'],
     track: 'cabin',
     order: 164,
     after: [...dry, 'mould-wipe'],

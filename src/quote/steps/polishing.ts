@@ -72,6 +72,7 @@ export const polishing: readonly StepRule[] = [
   }),
   step({
     id: 'polish-cut',
+    materials: ['cutting-pads'],
     track: 'paint',
     order: 460,
     after: agreed,
@@ -89,6 +90,7 @@ export const polishing: readonly StepRule[] = [
   }),
   step({
     id: 'polish-light',
+    materials: ['polishing-pads'],
     track: 'paint',
     order: 464,
     after: [...agreed, 'polish-cut'],

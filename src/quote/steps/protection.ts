@@ -42,6 +42,7 @@ export const protectionSteps: readonly StepRule[] = [
   }),
   step({
     id: 'wax',
+    materials: ['wax'],
     track: 'finish',
     order: 560,
     after: [...ready, ...settledCabin],
@@ -52,6 +53,7 @@ export const protectionSteps: readonly StepRule[] = [
   }),
   step({
     id: 'matte-protection',
+    materials: ['matte-protection'],
     track: 'finish',
     order: 562,
     after: [...ready, ...settledCabin],
@@ -63,6 +65,7 @@ export const protectionSteps: readonly StepRule[] = [
   }),
   step({
     id: 'coating',
+    materials: ['coating'],
     track: 'finish',
     order: 564,
     after: [...ready, ...settledCabin],

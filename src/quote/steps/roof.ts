@@ -35,6 +35,7 @@ export const roof: readonly StepRule[] = [
   }),
   step({
     id: 'roof-proof',
+    materials: ['roof-proofing'],
     track: 'roof',
     order: 576,
     after: ['roof-clean', 'roof-window', 'gap-rinse', 'panel-wipe', 'coating', 'wax'],

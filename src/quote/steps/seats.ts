@@ -99,7 +99,8 @@ export const seatSteps: readonly StepRule[] = [
     id: 'carpet-extraction',
     track: 'cabin',
     order: 368,
-    after: [...wetAfter, 'seats-textile', 'plastics', 'leather-clean'],
+    // Seats first by order alone: the carpet need not wait until they are dry.
+    after: [...wetAfter, 'plastics', 'leather-clean'],
     kit: ['extractor'],
     source: sourceOf('carpet-extraction'),
     cautions: (r) =>

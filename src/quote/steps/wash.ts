@@ -72,6 +72,7 @@ export const wash: readonly StepRule[] = [
   }),
   step({
     id: 'decontamination',
+    materials: ['fallout-remover'],
     track: 'body',
     order: 270,
     after: ['wash', 'second-wash', 'adhesive'],
@@ -88,6 +89,7 @@ export const wash: readonly StepRule[] = [
   }),
   step({
     id: 'clay',
+    materials: ['clay'],
     track: 'body',
     order: 276,
     after: ['decontamination', 'second-wash', 'wash'],

@@ -53,6 +53,7 @@ export const wheels: readonly StepRule[] = [
   }),
   step({
     id: 'wheels-coating',
+    materials: ['wheel-coating'],
     track: 'wheels',
     order: 312,
     after: ['wheels-clean', 'calipers', 'wash', 'second-wash', 'stickers'],
