@@ -30,6 +30,8 @@ const ladders: readonly (readonly [question: string, milder: unknown, worse: unk
   ['hard-soft', 'normal', 'very-hard'],
   ['cabin-marks', [], ['sand', 'stains']],
   ['roof-state', [], ['dirty-green']],
+  ['kept-washed', 'hand', 'rarely'],
+  ['ride', 'normal', 'lowered'],
   ['defects', ['wash-marks'], ['wash-marks', 'overspray']],
 ]
 

@@ -2,6 +2,7 @@ import { hasBodyFilm } from '../../intake/facts/film'
 import { finishSystem } from '../../intake/facts/finish-system'
 import { has } from '../../intake/facts/has'
 import { hasLettering, hasStickers } from '../../intake/facts/lettering'
+import { neglectFactor } from '../../intake/facts/neglect-factor'
 import { peels } from '../../intake/facts/peeling'
 import { sizeFactor } from '../../intake/facts/size-factor'
 import { wants, wantsOutside } from '../../intake/facts/wants'
@@ -82,7 +83,12 @@ export const wash: readonly StepRule[] = [
       const system = paintwork(r) ? finishSystem(r) : 'lacquer'
       if (system === 'lacquer') return null
       // On matte the chemistry does all the work, panel by panel, with no rubbing.
-      const plain = need('decontamination', 1, 'car', sizeFactor(r) * (system === 'matte' ? 2 : 1))
+      const plain = need(
+        'decontamination',
+        1,
+        'car',
+        sizeFactor(r) * neglectFactor(r) * (system === 'matte' ? 2 : 1),
+      )
       if (!plain || !has(r, defects, 'overspray', 'fallout')) return plain
       return { ...plain, minutes: plus(plain.minutes, times(row('overspray'), sizeFactor(r))) }
     },

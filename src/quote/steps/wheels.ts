@@ -1,3 +1,4 @@
+import { accessFactor } from '../../intake/facts/access-factor'
 import { wants } from '../../intake/facts/wants'
 import { jacking } from '../../intake/questions/jacking'
 import { wheels as wheelKind } from '../../intake/questions/wheels'
@@ -26,7 +27,7 @@ export const wheels: readonly StepRule[] = [
     source: sourceOf('wheels-off'),
     cautions: (r) =>
       r.value(wheelKind) === 'cracked' ? ['lifting', 'cracked-wheel'] : ['lifting'],
-    need: each('wheels-off'),
+    need: (r) => (off(r) ? need('wheels-off', 4, 'wheel', accessFactor(r)) : null),
   }),
   step({
     id: 'wheels-clean',
@@ -77,6 +78,6 @@ export const wheels: readonly StepRule[] = [
     duties: ['torque', 'recheck-distance'],
     source: sourceOf('wheels-on'),
     cautions: () => ['wheel-nuts', 'lifting'],
-    need: each('wheels-on'),
+    need: (r) => (off(r) ? need('wheels-on', 4, 'wheel', accessFactor(r)) : null),
   }),
 ]
