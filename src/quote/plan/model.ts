@@ -23,7 +23,7 @@ export type JobModel = {
 
 const weekMinutes = (studio: Studio): number[] =>
   studio.week.map((hours) => {
-    const open = hours.reduce((sum, window) => sum + window.to - window.from, 0)
+    const open = hours.reduce((sum, span) => sum + span.to - span.from, 0)
     return Math.max(0, Math.min(open, studio.dayCapMinutes) - studio.setUpMinutesPerDay)
   })
 

@@ -97,7 +97,14 @@ const raised = (price: Tally, minimum: number, mean: number, variance: number) =
  */
 export const spread = (input: SpreadInput): Spread => {
   const points = input.points ?? DEFAULT_POINTS
-  if (!(points >= 256 && points <= 16_384 && Number.isInteger(Math.log2(points)))) {
+  if (
+    !(
+      points >= 256 &&
+      points <= 16_384 &&
+      Number.isInteger(points) &&
+      (points & (points - 1)) === 0
+    )
+  ) {
     throw new RangeError('points must be a power of two from 256 to 16384')
   }
   const grids = leafGrids(input)
