@@ -186,41 +186,43 @@ export const Checks: FC<Props> = ({ words, view, once }) =>
 export const CheckIn: FC<Props> = ({ words, view, once }) =>
   view.checkIn ? null : (
     <section class="screen-only" id="arrival">
-      <h2>{words.say('page.arrival')}</h2>
-      <LineForm id={view.id} kind="checked-in" once={`${once}-arrival`}>
-        <div class="pair">
-          <Field
-            name="mileage"
-            label={words.say('page.arrival.mileage')}
-            inputmode="numeric"
-            short
+      <details>
+        <summary>{words.say('page.arrival')}</summary>
+        <LineForm id={view.id} kind="checked-in" once={`${once}-arrival`}>
+          <div class="pair">
+            <Field
+              name="mileage"
+              label={words.say('page.arrival.mileage')}
+              inputmode="numeric"
+              short
+            />
+            <Field name="keys" label={words.say('page.arrival.keys')} inputmode="numeric" short />
+            <Field name="fuel" label={words.say('page.arrival.fuel')} maxlength={40} short />
+          </div>
+          <Tick
+            type="checkbox"
+            name="consents[]"
+            value="drive"
+            label={words.say('page.consent.drive')}
           />
-          <Field name="keys" label={words.say('page.arrival.keys')} inputmode="numeric" short />
-          <Field name="fuel" label={words.say('page.arrival.fuel')} maxlength={40} short />
-        </div>
-        <Tick
-          type="checkbox"
-          name="consents[]"
-          value="drive"
-          label={words.say('page.consent.drive')}
-        />
-        <Tick
-          type="checkbox"
-          name="consents[]"
-          value="photos"
-          label={words.say('page.consent.photos')}
-        />
-        <Tick
-          type="checkbox"
-          name="consents[]"
-          value="stickers"
-          label={words.say('page.consent.stickers')}
-        />
-        <Field name="notes" label={words.say('page.arrival.notes')} rows={3} />
-        <Field name="name" label={words.say('page.arrival.name')} />
-        <div class="acts">
-          <Button>{words.say('page.arrival.keep')}</Button>
-        </div>
-      </LineForm>
+          <Tick
+            type="checkbox"
+            name="consents[]"
+            value="photos"
+            label={words.say('page.consent.photos')}
+          />
+          <Tick
+            type="checkbox"
+            name="consents[]"
+            value="stickers"
+            label={words.say('page.consent.stickers')}
+          />
+          <Field name="notes" label={words.say('page.arrival.notes')} rows={3} />
+          <Field name="name" label={words.say('page.arrival.name')} />
+          <div class="acts">
+            <Button>{words.say('page.arrival.keep')}</Button>
+          </div>
+        </LineForm>
+      </details>
     </section>
   )

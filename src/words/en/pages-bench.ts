@@ -3,7 +3,7 @@ import type { Catalogue } from '../render'
 /** Words of the bench: imperative and short. */
 export const pagesBench: Catalogue = {
   'page.unsent': '{n} not sent',
-  'page.arrival': 'The car is here',
+  'page.arrival': 'The car has just come: write down how',
   'page.arrival.mileage': 'Distance on the clock',
   'page.arrival.keys': 'Keys handed over',
   'page.arrival.fuel': 'Fuel or charge',
