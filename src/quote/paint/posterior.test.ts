@@ -159,7 +159,7 @@ describe('the mixture quantile', () => {
         if (mixtureCdf(parts, middle) < p) low = middle
         else high = middle
       }
-      expect(Math.abs(mixtureQuantile(parts, p) - low)).toBeLessThan(0.001)
+      expect(Math.abs(mixtureQuantile(parts, p) - low)).toBeLessThan(1e-7)
     }
   })
   it('of one normal is z·sd off the mean (z 1.6448536 at 5 %, 0.8416212 at 20 %, printed tables)', () => {
