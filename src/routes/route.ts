@@ -100,4 +100,6 @@ export type Form = {
   readonly get: (name: string) => string | null
   readonly all: (name: string) => readonly string[]
   readonly file: (name: string) => File | null
+  /** Every typed field in order; files left out. */
+  readonly entries: readonly (readonly [name: string, value: string])[]
 }

@@ -106,3 +106,14 @@ const matches = (q: string): SQL | undefined => {
 
 const contains = (column: unknown, part: string): SQL =>
   sql`${column} like ${`%${part.replace(/[\\%_]/g, '\\$&')}%`} escape '\\'`
+
+/** How many dockets stand in each group. */
+export const countHeads = (): Query<{ readonly turn: string; readonly count: number }> => ({
+  stmt: toStmt(
+    build
+      .select({ turn: head.turn, count: sql`count(*)`.as('count') })
+      .from(head)
+      .groupBy(head.turn),
+  ),
+  map: (rows) => rows.map((row) => ({ turn: String(row.turn), count: Number(row.count) })),
+})

@@ -152,12 +152,17 @@ export const appendLines = (
   was: Head | undefined,
   lines: readonly NewLine[],
   change: HeadChange = {},
-): { readonly writes: readonly Stmt[]; readonly docket: Docket } => {
+): {
+  readonly writes: readonly Stmt[]
+  readonly docket: Docket
+  readonly placed: readonly StoredLine[]
+} => {
   const rev = before.reduce((most, l) => Math.max(most, l.seq), 0)
   const placed = lines.map((l, i) => ({ ...l, docket: id, seq: rev + 1 + i }))
   const docket = fold([...before, ...placed])
   return {
     docket,
+    placed,
     writes: [upsertHead(headOf(id, docket, was, change)), insertLines(id, rev, lines)],
   }
 }

@@ -4,6 +4,7 @@ import { blockersOf } from '../../jobsheet/checks'
 import { benchReadings } from '../../jobsheet/readings'
 import { recordOf } from '../../jobsheet/record'
 import type { Sheet } from '../../jobsheet/sheet'
+import { rateOf } from '../../kernel/money'
 import type { Estimate } from '../../quote/estimate-types'
 import type { Stmt } from '../../store/db'
 import { insertText } from '../../store/texts'
@@ -20,6 +21,8 @@ export type HandoverGiven = {
   readonly name?: string | undefined
   readonly open?: readonly string[] | undefined
   readonly paid?: number | undefined
+  /** The net as corrected by the studio, e.g. for work by time; absent: as agreed. */
+  readonly net?: number | undefined
 }
 
 /** The final account: what was agreed, and the extras agreed to. Minor units. */
@@ -48,7 +51,11 @@ export const handOver = (
       detail: { key: 'problem.not-now.open-checks' },
       more: { state, open: blockers },
     })
-  const { net, tax, total } = accountOf(desk, revision)
+  const agreed = accountOf(desk, revision)
+  const net = given.net ?? agreed.net
+  const { taxMillionths, taxRounding } = call.studio.engine
+  const tax = net === agreed.net ? agreed.tax : rateOf(net, taxMillionths, taxRounding)
+  const total = net + tax
   const texts: Stmt[] = []
   const lines: Written[] = []
   if (state === 'on-bench') lines.push({ kind: 'moved', body: { to: 'finished' } })

@@ -1,7 +1,7 @@
 import { deletePhoto, insertPhoto, type Photo } from '../../store/photos'
 import { invalid, Problem } from '../http/problem'
 import type { Call, Form, Load } from '../route'
-import { byOf, type Desk, write } from './desk'
+import { appendLines, byOf, type Desk, stamp, write } from './desk'
 import { cleanPicture } from './picture'
 
 export const MOST_PHOTOS = 40
@@ -21,9 +21,8 @@ export const addPhoto = async (call: Call<unknown, unknown, Load>, desk: Desk, f
   const { bytes, mime, width, height, ending } = cleaned.value
   const id = call.newId()
   const key = `${desk.id}/${id}.${ending}`
-  const { writes, docket } = write(call, desk, [
-    { kind: 'photo-added', body: { photo: id, subject } },
-  ])
+  const lines = stamp(call, [{ kind: 'photo-added', body: { photo: id, subject } }])
+  const { writes, docket, placed } = appendLines(desk.id, desk.lines, desk.head, lines)
   const row: Photo = {
     id,
     docket: desk.id,
@@ -39,6 +38,7 @@ export const addPhoto = async (call: Call<unknown, unknown, Load>, desk: Desk, f
   return {
     id,
     docket,
+    placed,
     writes: [...writes, insertPhoto(row)],
     before: () => call.deps.photos.put(key, bytes, mime),
   }

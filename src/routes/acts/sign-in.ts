@@ -49,7 +49,7 @@ export const tradeForSession = async (
   call: Pick<Call<unknown, unknown, Load>, 'deps' | 'now' | 'secure'>,
   found: Access | undefined,
 ): Promise<{ readonly cookie: string; readonly writes: readonly Stmt[] }> => {
-  if (!found || found.kind !== 'signin' || !isLive(found, call.now)) throw new Problem('signed-out')
+  if (found?.kind !== 'signin' || !isLive(found, call.now)) throw new Problem('signed-out')
   const rights = rightsOf(found.label)
   const device = await sha256(newKey(call.deps.random))
   const key = newKey(call.deps.random)

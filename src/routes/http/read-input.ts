@@ -83,6 +83,9 @@ const toForm = (data: FormData): Form => ({
     const v = data.get(name)
     return v instanceof File && v.size > 0 ? v : null
   },
+  entries: [...data.entries()].flatMap(([name, v]) =>
+    typeof v === 'string' ? [[name, v] as const] : [],
+  ),
 })
 
 /** The body a route wants, checked. Throws Problem 400, 413, 415 or 422. */

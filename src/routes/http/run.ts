@@ -5,10 +5,11 @@ import { lineIdTaken, lineSeqTaken } from '../../store/lines'
 import { countRate } from '../../store/rates'
 import { selectSettings } from '../../store/settings'
 import type { Deps } from '../deps'
-import type { Call, Input, Outcome, Route, Who } from '../route'
+import type { Call, Form, Input, Outcome, Route, Who } from '../route'
 import { addressOf } from './address'
 import { credentialQuery, identify, type Shown, shown } from './credentials'
 import { mayChange } from './guard'
+import { keptUnder, seal, unseal } from './kept-answer'
 import { newId, sha256 } from './keys'
 import { Problem } from './problem'
 import { readBody, readQuery } from './read-input'
@@ -27,7 +28,12 @@ export type Request1 = {
 type Prepared = {
   readonly input: Omit<Input<unknown, unknown>, 'who'>
   readonly shown: Shown
-  readonly key: { readonly scope: string; readonly key: string; readonly print: string } | null
+  readonly key: {
+    readonly scope: string
+    readonly key: string
+    readonly raw: string
+    readonly print: string
+  } | null
   readonly match: number | null
   readonly origin: string
   readonly secure: boolean
@@ -46,22 +52,36 @@ const matchOf = (route: Route, request: Request): number | null => {
   return Number(rev[1])
 }
 
+/** The key of a request that may be sent twice: the header of an API call, the hidden field of a form. */
+const givenKey = async (route: Route, request: Request, body: unknown): Promise<string | null> => {
+  if (route.method !== 'POST' || (route.face === 'page' && route.rights === 'public')) return null
+  if (route.face === 'page') {
+    const form = body as Form | undefined
+    const once = form?.get('once') ?? null
+    // The same page may send another answer after going back; only the same answer counts once.
+    return form && once ? sha256(JSON.stringify(form.entries)) : null
+  }
+  const header = request.headers.get('idempotency-key')
+  if (header === null) return null
+  const text = header.trim()
+  const quoted = /^"([\x20-\x7e]{1,200})"$/.exec(text) ?? /^([\w.:-]{1,200})$/.exec(text)
+  if (!quoted?.[1])
+    throw new Problem('invalid', { faults: [{ pointer: '', code: 'ERR_IDEMPOTENCY_KEY' }] })
+  return quoted[1]
+}
+
 const keyOf = async (
   route: Route,
   { request, params }: Request1,
   s: Shown,
   body: unknown,
 ): Promise<Prepared['key']> => {
-  const header = route.method === 'POST' ? request.headers.get('idempotency-key') : null
-  if (header === null) return null
-  const quoted =
-    /^"([\x20-\x7e]{1,200})"$/.exec(header.trim()) ?? /^([\w.:-]{1,200})$/.exec(header.trim())
-  if (!quoted?.[1])
-    throw new Problem('invalid', { faults: [{ pointer: '', code: 'ERR_IDEMPOTENCY_KEY' }] })
+  const key = await givenKey(route, request, body)
+  if (key === null) return null
   const who = s.kind === 'access' || s.kind === 'session' ? s.hash : s.kind
   const scope = `${route.id}:${Object.values(params).join('/')}:${who}`
-  const print = await sha256(JSON.stringify(body ?? null))
-  return { scope, key: quoted[1], print }
+  const print = await sha256(JSON.stringify(route.face === 'page' ? key : (body ?? null)))
+  return { scope, key: await keptUnder(key), raw: key, print }
 }
 
 const prepare = async (route: Route, r: Request1, deps: Deps): Promise<Prepared> => {
@@ -91,28 +111,30 @@ const peekRate = (bucket: string, window: number): Query<number> => ({
   map: (rows) => rows.map((row) => Number(row.count)),
 })
 
-const replayed = (kept: KeptAnswer, print: string): Outcome => {
-  if (kept.fingerprint !== print) throw new Problem('key-reused')
-  if (kept.status === null) throw new Problem('key-running')
-  const body = kept.body === null ? undefined : (JSON.parse(kept.body) as Outcome)
-  return { ...body, status: kept.status, headers: { 'idempotency-replayed': 'true' } }
+const replayed = async (kept: KeptAnswer, key: NonNullable<Prepared['key']>): Promise<Outcome> => {
+  if (kept.fingerprint !== key.print) throw new Problem('key-reused')
+  if (kept.status === null || kept.body === null) throw new Problem('key-running')
+  const first = await unseal(kept.body, key.raw)
+  return {
+    ...first,
+    status: kept.status,
+    headers: { ...first.headers, 'idempotency-replayed': 'true' },
+  }
 }
 
-const keptBody = ({ json, to, headers }: Outcome): string =>
-  JSON.stringify({
-    ...(json === undefined ? {} : { json }),
-    ...(to === undefined ? {} : { to }),
-    ...(headers === undefined ? {} : { headers }),
-  })
-
-const writing = (p: Prepared, o: Outcome, now: number): readonly Stmt[] => [
+const writing = async (
+  p: Prepared,
+  o: Outcome,
+  now: number,
+  random: Deps['random'],
+): Promise<readonly Stmt[]> => [
   ...(p.key
     ? reserveKey({
         scope: p.key.scope,
         key: p.key.key,
         fingerprint: p.key.print,
         status: o.status,
-        body: keptBody(o),
+        body: await seal(o, p.key.raw, random),
         at: now,
         expiresAt: now + KEY_MS,
       })
@@ -140,7 +162,7 @@ const once = async (route: Route, p: Prepared, db: Db, deps: Deps): Promise<Outc
   if (p.bucket && route.rate && Number(results[3]?.[0] ?? 0) >= route.rate.perMinute)
     throw new Problem('too-many', { retryAfter: 60 - Math.floor((now % 60_000) / 1000) })
   const kept = results[2]?.[0] as KeptAnswer | undefined
-  if (kept && p.key) return replayed(kept, p.key.print)
+  if (kept && p.key) return replayed(kept, p.key)
   const loaded = Object.fromEntries(names.map((n, i) => [n, results[fixed.length + i]]))
   const call: Call<unknown, unknown, Record<string, Query<unknown>>> = {
     ...p.input,
@@ -156,7 +178,7 @@ const once = async (route: Route, p: Prepared, db: Db, deps: Deps): Promise<Outc
   }
   const outcome = await route.act(call as never)
   await outcome.before?.()
-  const stmts = writing(p, outcome, now)
+  const stmts = await writing(p, outcome, now, deps.random)
   if (stmts.length > 0) await db.write(stmts, p.key ? { retry: true } : {})
   await outcome.after?.().catch((error: unknown) => deps.fault(route.id, error))
   return outcome

@@ -158,6 +158,7 @@ export const pages: Catalogue = {
   'page.decide.options': 'Choose one',
   'page.decide.name': 'Your full name, as your signature',
   'page.decide.name.hint': 'We keep it with the date and exactly this revision.',
+  'page.decide.accept-chosen': 'Yes, do what I chose',
   'page.decide.accept': 'Yes, do it for {total}',
   'page.decide.ask': 'Ask something first',
   'page.decide.ask.text': 'Your question',

@@ -1,0 +1,103 @@
+import type { Child } from 'hono/jsx'
+import { assetsOf } from '../../pages/assets'
+import type { FieldError, Frame, Kept } from '../../pages/frame'
+import { paths } from '../../pages/paths'
+import { toHtml } from '../../pages/to-html'
+import { Problem } from '../http/problem'
+import { sayFaults } from '../http/respond'
+import type { Call, Form, Load, Outcome } from '../route'
+
+export type Any = Call<unknown, unknown, Load>
+
+/** What stands around every page of this request. */
+export const frameOf = (
+  call: Pick<Any, 'studio' | 'deps' | 'who'>,
+  more: Partial<Frame> = {},
+): Frame => {
+  const { words, profile } = call.studio
+  const inStudio = call.who.kind === 'owner' || call.who.kind === 'bench'
+  return {
+    words,
+    assets: assetsOf(call.deps.manifest),
+    studioName: profile.name,
+    ...(inStudio
+      ? {
+          home: paths.studio,
+          nav: [
+            { href: paths.studio, text: words.say('nav.dockets') },
+            ...(call.who.kind === 'owner'
+              ? [
+                  { href: paths.settings, text: words.say('nav.settings') },
+                  { href: paths.devices, text: words.say('nav.devices') },
+                ]
+              : []),
+          ],
+        }
+      : {}),
+    ...more,
+  }
+}
+
+export const page = (child: Child, status = 200): Outcome => ({ status, html: toHtml(child) })
+
+export const seeOther = (to: string, more: Partial<Outcome> = {}): Outcome => ({
+  ...more,
+  status: 303,
+  to,
+})
+
+/** A key for the forms of one page; the same answer sent twice from it counts once. */
+export const onceOf = (call: Pick<Any, 'newId'>): string => call.newId()
+
+export const formOf = (call: { readonly body: unknown }): Form => call.body as Form
+
+/** What was typed, so that a refused form comes back as it was. */
+export const keptOf = (form: Form): Kept => {
+  const kept: Record<string, string[]> = {}
+  for (const [name, value] of form.entries) {
+    const known = kept[name]
+    if (known) known.push(value)
+    else kept[name] = [value]
+  }
+  return kept
+}
+
+/** Faults beside the fields they belong to; `/value/phone` and `/phone` both stand beside `phone`. */
+export const fieldErrors = (call: Any, problem: Problem): readonly FieldError[] =>
+  sayFaults(problem.faults, call.studio.words).map(({ pointer, message }) => {
+    const parts = pointer.split('/').filter(Boolean)
+    return { field: parts.at(-1) ?? 'value', message }
+  })
+
+/** Runs an act; faults of the input give the page again instead of a problem page. */
+export const orAgain = async (
+  act: () => Promise<Outcome> | Outcome,
+  again: (problem: Problem) => Promise<Outcome> | Outcome,
+): Promise<Outcome> => {
+  try {
+    return await act()
+  } catch (error) {
+    if (error instanceof Problem && error.code === 'invalid') return again(error)
+    throw error
+  }
+}
+
+/** The revision a studio form was made from; a later one answers 412 as in the API. */
+export const withRev = <C extends Any>(call: C, form: Form): C => {
+  const rev = form.get('rev')
+  return rev !== null && /^\d{1,9}$/.test(rev) ? { ...call, match: Number(rev) } : call
+}
+
+export const textOf = (form: Form, name: string): string | undefined => {
+  const typed = form.get(name)?.trim()
+  return typed ? typed : undefined
+}
+
+/** A whole number as typed; undefined for nothing, NaN for what is none. */
+export const wholeOf = (form: Form, name: string): number | undefined => {
+  const typed = textOf(form, name)
+  if (typed === undefined) return undefined
+  return /^\d{1,9}$/.test(typed.replace(/[\s.,](?=\d{3}\b)/g, ''))
+    ? Number(typed.replace(/[\s.,](?=\d{3}\b)/g, ''))
+    : Number.NaN
+}
