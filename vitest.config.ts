@@ -2,9 +2,10 @@ import { defineConfig } from 'vitest/config'
 
 export default defineConfig({
   test: {
-    include: ['src/**/*.test.ts', 'src/**/*.test.tsx', 'tests/**/*.test.ts'],
+    include: ['src/**/*.test.ts', 'src/**/*.test.tsx', 'tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     pool: 'forks',
-    testTimeout: 30_000,
-    hookTimeout: 60_000,
+    maxWorkers: 2,
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
   },
 })
