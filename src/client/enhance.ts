@@ -2,9 +2,13 @@ import { setUpCopying } from './copy'
 import { setUpPads } from './pad'
 import { send } from './submit'
 
+const here = (): string => location.pathname + location.search
+let shown = here()
+
 const setUp = (): void => {
   setUpPads(document)
   setUpCopying(document)
+  shown = here()
 }
 
 document.addEventListener('submit', (event) => {
@@ -23,8 +27,11 @@ document.addEventListener('change', (event) => {
     if (other !== box && (box.dataset.alone || other.dataset.alone)) other.checked = false
 })
 
-// The server knows where things stand; going back shows that, not a page from memory.
-addEventListener('popstate', () => location.reload())
+// The server knows where things stand; going back shows that, not a page from memory. A jump within
+// the page is told in the same way and is none.
+addEventListener('popstate', () => {
+  if (here() !== shown) location.reload()
+})
 
 document.querySelector<HTMLElement>('#faults')?.focus()
 setUp()

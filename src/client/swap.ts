@@ -22,8 +22,8 @@ export const swap = (html: string): boolean => {
   const main = document.querySelector('main')
   const nextMain = next.querySelector('main')
   if (!main || !nextMain) return false
-  const log = part(main, 'log')
-  const nextLog = part(nextMain, 'log')
+  const log = part(main, 'log')?.querySelector('ol')
+  const nextLog = part(nextMain, 'log')?.querySelector('ol')
   const notices = nextMain.querySelector('.notice') ?? main.querySelector('.notice')
   if (log && nextLog && !notices && PARTS.every((p) => part(main, p) && part(nextMain, p))) {
     mergeLog(log, nextLog)
@@ -33,7 +33,11 @@ export const swap = (html: string): boolean => {
     }
   } else main.replaceWith(document.importNode(nextMain, true))
   document.title = next.title
-  const focus = document.querySelector<HTMLElement>('#faults, #q, main')
-  focus?.focus()
+  for (const place of ['#faults', '#q', 'main']) {
+    const focus = document.querySelector<HTMLElement>(place)
+    if (!focus) continue
+    focus.focus()
+    break
+  }
   return true
 }

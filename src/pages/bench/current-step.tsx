@@ -22,7 +22,7 @@ const Listed: FC<{ readonly title: string; readonly items: readonly string[] }> 
 }) =>
   items.length === 0 ? null : (
     <>
-      <h3>{title}</h3>
+      <h2>{title}</h2>
       <ul>
         {items.map((text) => (
           <li>{text}</li>

@@ -71,21 +71,23 @@ export const ConversationPage: FC<ConversationPageProps> = (p) => {
       <div data-part="head">
         <ErrorSummary words={words} errors={errors} />
       </div>
-      <ol class="lines" role="log" aria-label={words.say('page.log')} data-part="log">
-        {answered.map((a) => (
-          <DocketLine
-            change={{
-              href: paths.question(id, a.question),
-              text: words.say('page.change'),
-              about: a.prompt,
-            }}
-          >
-            <p class="asked">{a.prompt}</p>
-            <p class="said">{a.answer}</p>
-            {a.reply ? <p class="reply">{a.reply}</p> : null}
-          </DocketLine>
-        ))}
-      </ol>
+      <div role="log" aria-label={words.say('page.log')} data-part="log">
+        <ol class="lines">
+          {answered.map((a) => (
+            <DocketLine
+              change={{
+                href: paths.question(id, a.question),
+                text: words.say('page.change'),
+                about: a.prompt,
+              }}
+            >
+              <p class="asked">{a.prompt}</p>
+              <p class="said">{a.answer}</p>
+              {a.reply ? <p class="reply">{a.reply}</p> : null}
+            </DocketLine>
+          ))}
+        </ol>
+      </div>
       <div data-part="now">
         {question ? (
           <QuestionForm

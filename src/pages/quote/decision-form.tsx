@@ -94,7 +94,9 @@ export const DecisionForm: FC<DecisionFormProps> = (p) => {
         />
         <div class="acts">
           <Button>
-            {words.say('page.decide.accept', { total: money(words, quote.offer.total) })}
+            {quote.options && quote.options.length > 0
+              ? words.say('page.decide.accept-chosen')
+              : words.say('page.decide.accept', { total: money(words, quote.offer.total) })}
           </Button>
         </div>
       </form>
