@@ -10,6 +10,7 @@ import { Tick } from '../parts/tick'
 import { becauseTexts } from '../parts/why'
 import { paths } from '../paths'
 import { lineName } from '../quote/quote-lines'
+import { AdjustWhole } from './adjust-whole'
 import type { DocketView } from './docket-view'
 
 export type AdjustFormProps = {
@@ -133,88 +134,6 @@ const Row: FC<AdjustFormProps & { readonly line: Line }> = (p) => {
   )
 }
 
-const Overall: FC<AdjustFormProps> = ({ words, docket, errors, kept }) => {
-  const shared = errors ? { errors } : {}
-  const discount = docket.adjustments.findLast((a) => a.kind === 'discount')
-  const people = docket.adjustments.findLast((a) => a.kind === 'people')
-  const was = (name: string, otherwise: string): string => keptOne(kept, name, otherwise)
-  return (
-    <>
-      <fieldset>
-        <legend>{words.say('page.adjust.add')}</legend>
-        <Field
-          name="add-name"
-          label={words.say('page.adjust.add.name')}
-          value={was('add-name', '')}
-          maxlength={200}
-          {...shared}
-        />
-        <div class="pair">
-          <Field
-            name="add-minutes"
-            label={words.say('page.adjust.minutes')}
-            value={was('add-minutes', '')}
-            inputmode="numeric"
-            short
-            {...shared}
-          />
-          <Field
-            name="add-price"
-            label={words.say('page.adjust.price')}
-            value={was('add-price', '')}
-            inputmode="decimal"
-            short
-            {...shared}
-          />
-        </div>
-        <Field
-          name="add-why"
-          label={words.say('page.adjust.why')}
-          value={was('add-why', '')}
-          maxlength={500}
-          {...shared}
-        />
-      </fieldset>
-      <fieldset>
-        <legend>{words.say('page.adjust.whole')}</legend>
-        <div class="pair">
-          <Field
-            name="discount"
-            label={words.say('page.adjust.discount')}
-            value={was('discount', discount?.kind === 'discount' ? String(discount.amount) : '')}
-            inputmode="decimal"
-            short
-            {...shared}
-          />
-          <Field
-            name="people"
-            label={words.say('page.adjust.people')}
-            value={was('people', people?.kind === 'people' ? String(people.people) : '')}
-            inputmode="numeric"
-            short
-            {...shared}
-          />
-        </div>
-        <Field
-          name="whole-why"
-          label={words.say('page.adjust.why')}
-          value={was('whole-why', discount?.why ?? people?.why ?? '')}
-          maxlength={500}
-          {...shared}
-        />
-        <Field
-          name="message"
-          label={words.say('page.adjust.message')}
-          rows={4}
-          value={was('message', '')}
-          maxlength={4000}
-          {...shared}
-        />
-      </fieldset>
-    </>
-  )
-}
-
 /** All lines with their reasons, and one form that tries a change or saves it as a revision. */
 export const AdjustForm: FC<AdjustFormProps> = (p) => {
   const { words, docket, once } = p
@@ -254,7 +173,7 @@ export const AdjustForm: FC<AdjustFormProps> = (p) => {
             ))}
           </tbody>
         </table>
-        <Overall {...p} />
+        <AdjustWhole {...p} />
         <div class="acts">
           <Button name="act" value="save">
             {words.say('page.adjust.save', { n: docket.revisions.length + 1 })}
