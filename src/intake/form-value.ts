@@ -35,7 +35,7 @@ const READ: Readonly<Record<Kind, Read>> = {
   multi: (_q, form) => form.getAll('value[]'),
   yesNo: (q, form, e) => {
     const text = one(q, form, e)
-    return text === 'yes' ? true : text === 'no' ? false : text
+    return text === 'true' ? true : text === 'false' ? false : text
   },
   number: (q, form, e) => {
     const amount = numeric(q, form, e)
