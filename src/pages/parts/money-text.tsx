@@ -9,6 +9,13 @@ export const money = (words: Words, minor: number): string =>
 export const roundMoney = (words: Words, minor: number): string =>
   words.say('format.round', { v: minor })
 
+/** Minor units as one types them: 1234 with two places is "12.34". */
+export const fromMinor = (minor: number, exponent: number): string => {
+  const digits = String(Math.abs(minor)).padStart(exponent + 1, '0')
+  const cut = digits.length - exponent
+  return exponent === 0 ? digits : `${digits.slice(0, cut)}.${digits.slice(cut)}`
+}
+
 export const hours = (words: Words, minutes: number): string =>
   words.say('format.time', { v: minutes })
 

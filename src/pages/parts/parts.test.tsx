@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { sampleWords } from '../samples'
 import { chanceWords } from './chance'
 import { Hatching, hatchLines } from './hatching'
+import { fromMinor } from './money-text'
 import { spanPlaces } from './span-bar'
 
 describe('a span', () => {
@@ -47,4 +48,16 @@ describe('a chance in words', () => {
     [0.95, 'in about 9 of 10 cases'],
     [0.951, 'nearly always'],
   ])('%d is %s', (p, text) => expect(chanceWords(sampleWords, p)).toBe(text))
+})
+
+describe('money as typed', () => {
+  // Minor units by ISO 4217: yen none, euro two, dinar three.
+  it.each([
+    [1234, 0, '1234'],
+    [1234, 2, '12.34'],
+    [5, 2, '0.05'],
+    [1234, 3, '1.234'],
+  ])('%d with %d places is %s', (minor, places, text) =>
+    expect(fromMinor(minor, places)).toBe(text),
+  )
 })

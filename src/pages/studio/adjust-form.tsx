@@ -5,7 +5,7 @@ import type { Words } from '../../words/render'
 import { type FieldError, type Kept, keptOne } from '../frame'
 import { Button, Once } from '../parts/button'
 import { Field } from '../parts/field'
-import { hours, money } from '../parts/money-text'
+import { fromMinor, hours, money } from '../parts/money-text'
 import { Tick } from '../parts/tick'
 import { becauseTexts } from '../parts/why'
 import { paths } from '../paths'
@@ -23,14 +23,14 @@ export type AdjustFormProps = {
 
 type Line = { readonly step: string; readonly estimated: EstimateStep | undefined }
 
-const forStep = (all: readonly Adjustment[], step: string) => {
+const forStep = (words: Words, all: readonly Adjustment[], step: string) => {
   const own = all.filter((a) => 'step' in a && a.step === step)
   const minutes = own.findLast((a) => a.kind === 'minutes')
   const price = own.findLast((a) => a.kind === 'price')
   const remove = own.findLast((a) => a.kind === 'remove')
   return {
     minutes: minutes?.kind === 'minutes' ? String(minutes.minutes) : '',
-    price: price?.kind === 'price' ? String(price.amount) : '',
+    price: price?.kind === 'price' ? fromMinor(price.amount, words.formats.exponent) : '',
     removed: remove !== undefined,
     why: own.at(-1)?.why ?? '',
   }
@@ -39,7 +39,7 @@ const forStep = (all: readonly Adjustment[], step: string) => {
 /** Changes of one line, folded away until wanted; field names carry the step. */
 const LineFields: FC<AdjustFormProps & { readonly step: string }> = (p) => {
   const { words, step, kept } = p
-  const now = forStep(p.docket.adjustments, step)
+  const now = forStep(words, p.docket.adjustments, step)
   const name = (what: string): string => `${what}:${step}`
   const errors = p.errors ? { errors: p.errors } : {}
   const value = (what: string, was: string): string => keptOne(kept, name(what), was)

@@ -1,6 +1,7 @@
 import type { FC } from 'hono/jsx'
 import { keptOne } from '../frame'
 import { Field } from '../parts/field'
+import { fromMinor } from '../parts/money-text'
 import type { AdjustFormProps } from './adjust-form'
 
 /** Changes that belong to no line there is: a new line, money off, people, a word beside it. */
@@ -52,7 +53,12 @@ export const AdjustWhole: FC<AdjustFormProps> = ({ words, docket, errors, kept }
           <Field
             name="discount"
             label={words.say('page.adjust.discount')}
-            value={was('discount', discount?.kind === 'discount' ? String(discount.amount) : '')}
+            value={was(
+              'discount',
+              discount?.kind === 'discount'
+                ? fromMinor(discount.amount, words.formats.exponent)
+                : '',
+            )}
             inputmode="decimal"
             short
             {...shared}

@@ -1,4 +1,5 @@
 import type { StudioProfile } from '../../quote/studio-profile'
+import { fromMinor } from '../parts/money-text'
 
 type Plain = Exclude<keyof StudioProfile, 'week' | 'daysOff' | 'kit' | 'steps' | 'pricesWithTax'>
 
@@ -66,12 +67,6 @@ export const SETTING_FIELDS: readonly {
     ],
   },
 ]
-
-const fromMinor = (minor: number, exponent: number): string => {
-  const digits = String(Math.abs(minor)).padStart(exponent + 1, '0')
-  const cut = digits.length - exponent
-  return exponent === 0 ? digits : `${digits.slice(0, cut)}.${digits.slice(cut)}`
-}
 
 /** A setting as it is typed: money with decimals, shares as percent. */
 export const settingText = (p: StudioProfile, field: SettingField, exponent: number): string => {
