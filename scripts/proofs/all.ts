@@ -1,0 +1,44 @@
+import { existsSync } from 'node:fs'
+import { j30File } from '../bench-j30'
+import { proveJ30 } from './j30'
+import { proveKills } from './kills'
+import type { Proof } from './proof'
+import { proveReady } from './ready'
+import { proveSpread } from './spread'
+
+const always = (): null => null
+
+/** Every proof there is, the shortest first. */
+export const proofs = (scale: number): readonly Proof[] => {
+  const size = (full: number): number => Math.max(1, Math.round(full * scale))
+  return [
+    {
+      id: 'j30',
+      title: 'Scheduling against the public j30 instances (Kolisch and Sprecher 1997)',
+      asked: 'no schedule shorter than the proven optimum; mean deviation from it below 1 %',
+      missing: () => (existsSync(j30File) ? null : 'the instances are not on this machine'),
+      run: proveJ30,
+    },
+    {
+      id: 'ready',
+      title: 'Ready times against a simulation',
+      asked: 'within half a working day in at least 95 % of the ready times',
+      missing: always,
+      run: () => proveReady(size(200), 400),
+    },
+    {
+      id: 'kills',
+      title: 'A server killed while it writes',
+      asked: 'no acknowledged line lost, no half batch, a sound file after every kill',
+      missing: always,
+      run: () => proveKills(size(200)),
+    },
+    {
+      id: 'spread',
+      title: 'The spread against a plain Monte Carlo that shares no code with it',
+      asked: 'every percentile within 1 %, the mean price within 0.5 %',
+      missing: always,
+      run: () => proveSpread(size(200), 1_000_000),
+    },
+  ]
+}
