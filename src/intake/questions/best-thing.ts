@@ -1,7 +1,6 @@
 import { history } from '../conditions'
 import { type Question, question } from '../question'
 import { byGiven } from '../reply'
-import { services } from './services'
 
 export const bestThing: Question<string> = question({
   id: 'best-thing',
@@ -9,6 +8,6 @@ export const bestThing: Question<string> = question({
   stage: 'narrow',
   kind: 'text',
   optional: true,
-  asked: (r) => history(r) || r.value(services)?.length === 1,
+  asked: (r) => history(r),
   reply: (r) => byGiven(r, bestThing),
 })

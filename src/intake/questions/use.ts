@@ -1,6 +1,8 @@
-import { crowded, danger, history } from '../conditions'
+import { crowded, danger, history, wantsPaint } from '../conditions'
 import { type Question, question } from '../question'
+import type { Reader } from '../reader'
 import { byOption } from '../reply'
+import { type Services, services } from './services'
 
 export const USE_OPTIONS = [
   'daily-outdoors',
@@ -12,6 +14,12 @@ export const USE_OPTIONS = [
   'work',
 ] as const
 export type Use = (typeof USE_OPTIONS)[number]
+
+const PAINT: readonly Services[] = ['paint', 'protect', 'headlights', 'underside']
+
+/** No other work asked a question of its own, so there is room for this one. */
+const onlyPaint = (r: Reader): boolean =>
+  r.value(services)?.every((s) => PAINT.includes(s)) === true
 
 export const use: Question<Use> = question({
   id: 'use',
@@ -29,6 +37,7 @@ export const use: Question<Use> = question({
     ['track', 0.02],
   ],
   likelySource: 'own estimate',
-  asked: (r) => history(r) && !crowded(r, 3) && !danger(r, 'not-driving'),
+  asked: (r) =>
+    (history(r) || !wantsPaint(r) || onlyPaint(r)) && !crowded(r, 3) && !danger(r, 'not-driving'),
   reply: (r) => byOption(r, use, { 'daily-garaged': 'kept', weekend: 'kept' }),
 })
