@@ -122,7 +122,7 @@ export const build = (s: Script, draw: Draw, starts: number): readonly Answers[]
       const seeds = seedsOf.get(`${q.id}|${p.id}`) ?? []
       const ones = seedsOf.get(q.id) ?? []
       const others = seedsOf.get(p.id) ?? []
-      for (let n = seeds.length; n < 12; n += 1) {
+      for (let n = seeds.length; n < 30; n += 1) {
         const a = ones[draw(ones.length)] ?? {}
         const b = others[draw(others.length)] ?? {}
         const crossed = walk(s, (x) => {
@@ -136,7 +136,7 @@ export const build = (s: Script, draw: Draw, starts: number): readonly Answers[]
   })
   const aim = (q: Question<unknown>, a: string, p: Question<unknown>, b: string) => {
     const seeds = seedsOf.get(`${q.id}|${p.id}`) ?? []
-    for (let n = 0; n < Math.min(seeds.length, 16) && !seen.has(q.id, a, p.id, b); n += 1) {
+    for (let n = 0; n < Math.min(seeds.length, 40) && !seen.has(q.id, a, p.id, b); n += 1) {
       const seed = seeds[draw(seeds.length)] ?? {}
       const before: number[] = []
       keep(
