@@ -79,6 +79,8 @@ export type Route<B = unknown, Q = unknown, L extends Load = Load> = {
   /** JSON body (api), or 'form' / 'multipart' where the handler reads fields. */
   readonly body?: z.ZodType<B> | 'form' | 'multipart'
   readonly query?: z.ZodType<Q>
+  /** Longest JSON body in bytes; absent: the usual. */
+  readonly mostBytes?: number
   /** Success answers by status; null: no body. */
   readonly answers: Readonly<Record<number, z.ZodType | null | 'other'>>
   /** If-Match: 'required' for studio edits of a docket, 'optional' for customers. */

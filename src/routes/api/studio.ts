@@ -15,6 +15,7 @@ import { dateJob, move, movesByHand } from '../acts/moving'
 import { eraseMine } from '../acts/my-data'
 import { addPhoto } from '../acts/photo'
 import { readPlace, writePlace } from '../acts/place'
+import { reply } from '../acts/replying'
 import { revise, revisionDiff, revisionOf, send } from '../acts/revising'
 import { enquiryView, estimateView } from '../acts/views'
 import { type Form, type Route, route } from '../route'
@@ -365,6 +366,27 @@ export const docketRoutes: readonly Route[] = [
           rev: done.docket.rev,
           moves: movesByHand(done.docket.state),
         },
+      }
+    },
+  }),
+  route({
+    id: 'docket.reply',
+    face: 'api',
+    method: 'POST',
+    path: `${base}/:id/reply`,
+    rights: 'owner',
+    summary: 'Reply to a question of the customer’s; it stands on the quote page.',
+    body: z.strictObject({ text: z.string().min(1).max(2000) }),
+    answers: { 200: stateAnswer },
+    again: true,
+    load,
+    act: (call) => {
+      const { docket, writes } = reply(call, openDesk(call.loaded), call.body.text)
+      return {
+        status: 200,
+        headers: etag(docket.rev),
+        writes,
+        json: { state: docket.state, rev: docket.rev },
       }
     },
   }),

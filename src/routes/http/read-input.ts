@@ -104,7 +104,7 @@ export const readBody = async (route: Route, request: Request): Promise<unknown>
       throw new Problem('malformed')
     }
   }
-  const bytes = await readBytes(request, MOST_BODY_BYTES)
+  const bytes = await readBytes(request, route.mostBytes ?? MOST_BODY_BYTES)
   if (bytes.byteLength > 0 && type !== 'application/json') throw new Problem('wrong-type')
   const json = bytes.byteLength === 0 ? {} : parseJson(bytes)
   if (depth(json) > MOST_DEPTH) throw new Problem('malformed')

@@ -3,10 +3,10 @@ import { STATES, type State } from '../../docket/states'
 import { paths } from '../../pages/paths'
 import { DocketPage, type DocketPageProps } from '../../pages/studio/docket-page'
 import type { MessageView } from '../../pages/studio/docket-view'
-import { insertText } from '../../store/texts'
-import { checkMatch, type Desk, deskLoad, keepText, openDesk, write } from '../acts/desk'
+import { checkMatch, type Desk, deskLoad, openDesk } from '../acts/desk'
 import { dateJob, move } from '../acts/moving'
 import { eraseMine } from '../acts/my-data'
+import { reply } from '../acts/replying'
 import { revise, revisionOf, send } from '../acts/revising'
 import { invalid, Problem } from '../http/problem'
 import { type Outcome, type Route, route } from '../route'
@@ -253,10 +253,8 @@ export const docketPageRoutes: readonly Route[] = [
         () => {
           const text = textOf(form, 'text')?.slice(0, 2000)
           if (text === undefined) throw invalid([{ pointer: '/text', code: 'ERR_REQUIRED' }])
-          checkMatch(withRev(call, form), desk.docket)
-          const { ref, row } = keepText(call, desk.id, 'reply', text)
-          const { writes } = write(call, desk, [{ kind: 'replied', body: { text: ref } }])
-          return seeOther(paths.docket(desk.id), { writes: [...writes, insertText(row)] })
+          const { writes } = reply(withRev(call, form), desk, text)
+          return seeOther(paths.docket(desk.id), { writes })
         },
         (problem) => back(call, problem, desk),
       )
