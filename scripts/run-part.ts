@@ -39,13 +39,18 @@ export const runPart = (root: string, part: Part): Counts => {
   const folder = mkdtempSync(join(tmpdir(), 'jambside-report-'))
   const file = join(folder, 'report.json')
   const reporters = ['--reporter=dot', '--reporter=json', `--outputFile.json=${file}`]
+  const loading = part.shared ? ['--no-isolate'] : []
   const vitest = join(root, 'node_modules/vitest/vitest.mjs')
   try {
-    const { status } = spawnSync(process.execPath, [vitest, 'run', ...part.folders, ...reporters], {
-      cwd: root,
-      stdio: 'inherit',
-      env: { ...process.env, CI: 'true', NODE_ENV: 'test' },
-    })
+    const { status } = spawnSync(
+      process.execPath,
+      [vitest, 'run', ...part.folders, ...reporters, ...loading],
+      {
+        cwd: root,
+        stdio: 'inherit',
+        env: { ...process.env, CI: 'true', NODE_ENV: 'test', NO_COLOR: '1' },
+      },
+    )
     if (!existsSync(file)) return { passed: 0, failed: 1, skipped: 0 }
     return countsOf(JSON.parse(readFileSync(file, 'utf8')) as Report, status)
   } finally {
