@@ -1,4 +1,4 @@
-import type { FC } from 'hono/jsx'
+import type { Child, FC } from 'hono/jsx'
 import type { FieldError, Frame, Kept } from '../frame'
 import { Layout } from '../layout'
 import { ErrorSummary } from '../parts/error-summary'
@@ -20,6 +20,37 @@ export type BenchPageProps = {
   readonly kept?: Kept
   readonly scripts?: readonly string[]
 }
+
+/** Steps at which paint is read or taken off: readings and panels stand open beside them. */
+const MEASURING = new Set([
+  'readings',
+  'cold-reading',
+  'test-spot',
+  'polish-cut',
+  'polish-light',
+  'polish-finishing',
+  'polish-hand',
+])
+
+const measures = (view: BenchView): boolean => view.current !== null && MEASURING.has(view.current)
+
+/** A part of the sheet that is there when wanted: one thing at a time stands open. */
+const Fold: FC<{
+  readonly id: string
+  readonly title: string
+  readonly open: boolean
+  readonly screenOnly?: boolean
+  readonly children?: Child
+}> = ({ id, title, open, screenOnly, children }) => (
+  <section id={id} class={screenOnly ? 'fold screen-only' : 'fold'}>
+    <details open={open}>
+      <summary>
+        <h2>{title}</h2>
+      </summary>
+      {children}
+    </details>
+  </section>
+)
 
 /** Everything of the sheet under its head; the browser renders the same without a signal. */
 export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
@@ -46,29 +77,38 @@ export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
       )}
       {view.sheet.panels.length > 0 ? (
         <>
-          <ReadingForm
-            words={words}
-            id={view.id}
-            once={once}
-            panels={panelsOfSheet(view)}
-            {...(panel ? { panel } : {})}
-            {...(last?.probe ? { probe: last.probe } : {})}
-            {...(errors ? { errors } : {})}
-            {...(kept ? { kept } : {})}
-          />
-          <section id="panels">
-            <h2>{words.say('page.panels')}</h2>
+          <Fold
+            id="reading"
+            title={words.say('page.reading.open')}
+            open={measures(view) || errors !== undefined}
+            screenOnly
+          >
+            <ReadingForm
+              words={words}
+              id={view.id}
+              once={once}
+              panels={panelsOfSheet(view)}
+              {...(panel ? { panel } : {})}
+              {...(last?.probe ? { probe: last.probe } : {})}
+              {...(errors ? { errors } : {})}
+              {...(kept ? { kept } : {})}
+            />
+          </Fold>
+          <Fold id="panels" title={words.say('page.panels.open')} open={measures(view)}>
             <PanelTable words={words} panels={view.sheet.panels} />
-          </section>
+          </Fold>
         </>
       ) : null}
       {view.notes.length > 0 ? (
-        <section>
-          <h2>{words.say('page.bench.notes')}</h2>
+        <Fold
+          id="notes"
+          title={words.say('page.bench.notes.open', { n: view.notes.length })}
+          open={view.checkIn === null}
+        >
           {view.notes.map((note) => (
             <NoteView words={words} note={note} bench />
           ))}
-        </section>
+        </Fold>
       ) : null}
       <StepList words={words} view={view} />
       <Findings words={words} view={view} once={once} />

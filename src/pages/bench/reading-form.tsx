@@ -49,8 +49,7 @@ export const ReadingForm: FC<ReadingFormProps> = (p) => {
   const shared = errors ? { errors } : {}
   const of = keptOne(kept, 'of', 'panel')
   return (
-    <section class="screen-only" id="reading">
-      <h2>{words.say('page.reading')}</h2>
+    <>
       <LineForm id={id} kind="reading" once={`${once}-reading`}>
         <Select
           name="panel"
@@ -146,6 +145,6 @@ export const ReadingForm: FC<ReadingFormProps> = (p) => {
           </div>
         </LineForm>
       </details>
-    </section>
+    </>
   )
 }

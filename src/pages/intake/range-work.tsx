@@ -21,8 +21,13 @@ const Included: FC<RangeWorkProps> = ({ words, estimate }) => {
     <section>
       <h2>{words.say('page.work')}</h2>
       {tracks.map(({ track, steps }) => (
-        <>
-          <h3>{words.say(`page.track.${track}`)}</h3>
+        <details>
+          <summary>
+            {words.say('page.work.steps', {
+              track: words.say(`page.track.${track}`),
+              n: steps.length,
+            })}
+          </summary>
           <ul class="plain">
             {steps.map((s) => (
               <li>
@@ -37,7 +42,7 @@ const Included: FC<RangeWorkProps> = ({ words, estimate }) => {
             ))}
           </ul>
           <Why words={words} because={because(steps)} />
-        </>
+        </details>
       ))}
     </section>
   )
@@ -45,6 +50,29 @@ const Included: FC<RangeWorkProps> = ({ words, estimate }) => {
 
 const name = (words: Words, c: CouldAdd): string =>
   words.say(c.kind === 'event' ? `event.${c.id}` : `step.${c.id}`)
+
+/** Lines shown at first; the rest, each less likely or smaller, stands folded. */
+const MOST_COULD_ADD = 6
+
+const CouldAddList: FC<{ readonly words: Words; readonly lines: readonly CouldAdd[] }> = ({
+  words,
+  lines,
+}) => (
+  <ul class="plain">
+    {lines.map((c) => (
+      <li>
+        {name(words, c)}{' '}
+        <span class="quietly">
+          {words.say('page.could-add.line', {
+            chance: chanceWords(words, c.probability),
+            price: roundMoney(words, c.price),
+          })}
+        </span>
+        <Why words={words} because={c.because} />
+      </li>
+    ))}
+  </ul>
+)
 
 /** What is in the range, what could come on top with its chance, and what is refused. */
 export const RangeWork: FC<RangeWorkProps> = (p) => {
@@ -73,20 +101,15 @@ export const RangeWork: FC<RangeWorkProps> = (p) => {
         <section>
           <h2>{words.say('page.could-add')}</h2>
           <p class="quietly">{words.say('page.could-add.lead')}</p>
-          <ul class="plain">
-            {couldAdd.map((c) => (
-              <li>
-                {name(words, c)}{' '}
-                <span class="quietly">
-                  {words.say('page.could-add.line', {
-                    chance: chanceWords(words, c.probability),
-                    price: roundMoney(words, c.price),
-                  })}
-                </span>
-                <Why words={words} because={c.because} />
-              </li>
-            ))}
-          </ul>
+          <CouldAddList words={words} lines={couldAdd.slice(0, MOST_COULD_ADD)} />
+          {couldAdd.length > MOST_COULD_ADD ? (
+            <details>
+              <summary>
+                {words.say('page.could-add.more', { n: couldAdd.length - MOST_COULD_ADD })}
+              </summary>
+              <CouldAddList words={words} lines={couldAdd.slice(MOST_COULD_ADD)} />
+            </details>
+          ) : null}
         </section>
       ) : null}
       {openPoints.length > 0 ? (

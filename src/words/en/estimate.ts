@@ -15,6 +15,11 @@ export const estimateWords: Catalogue = {
   'expect.share-deep':
     'About {low:percent} to {high:percent} of the fine marks you can see go. Scratches that catch a nail and stone chips stay, a little softer to the eye.',
 
+  'expect.share.up-to':
+    'At best about {high:percent} of the marks you can see go, and on some panels hardly any. We measure first, and stop where the paint is too thin.',
+  'expect.share-deep.up-to':
+    'At best about {high:percent} of the fine marks you can see go, and on some panels hardly any. Scratches that catch a nail and stone chips stay, a little softer to the eye.',
+
   'verdict.another-set': 'another set is possible',
   'verdict.finishing-only': 'finishing only',
   'verdict.by-decision': 'only by a written decision',

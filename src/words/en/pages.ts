@@ -110,6 +110,8 @@ export const pages: Catalogue = {
   'page.track.cabin': 'Inside',
   'page.track.roof': 'Roof',
   'page.track.finish': 'Before you get it back',
+  'page.work.steps': '{track}: {n|one step|# steps}',
+  'page.could-add.more': '{n|One thing|# things} more that could come on top',
   'page.could-add': 'What could come on top',
   'page.could-add.lead':
     'The range allows for these by how likely they are. We would stop and ask first.',
