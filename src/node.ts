@@ -44,7 +44,12 @@ const main = async (): Promise<void> => {
   const db = await openStore(config)
   const applied = await migrate(db, Date.now())
   if (applied.length > 0) console.log(`schema: applied migration ${applied.join(', ')}`)
-  const shared: Db = { read: db.read, write: db.write, close: async () => {} }
+  const shared: Db = {
+    read: db.read,
+    write: db.write,
+    ...(db.scrub ? { scrub: db.scrub } : {}),
+    close: async () => {},
+  }
   const { assets, manifest } = openAssets()
   const app = createApp(
     {

@@ -63,6 +63,10 @@ export type Outcome = {
   readonly writes?: readonly Stmt[]
   /** Runs before the batch (a photo's bytes); nothing may depend on it having happened. */
   readonly before?: () => Promise<void>
+  /** Takes back what `before` did, when the batch was refused. */
+  readonly undo?: () => Promise<void>
+  /** What was deleted must not be found in the database's files either. */
+  readonly scrub?: boolean
   /** Runs after the batch is through; a failure is logged, not shown. */
   readonly after?: () => Promise<void>
 }

@@ -33,6 +33,8 @@ export interface Db {
   read(stmts: readonly Stmt[]): Promise<Rows>
   /** Runs the statements as one unit: all take effect, or none when any of them fails. */
   write(stmts: readonly Stmt[], options?: WriteOptions): Promise<Rows>
+  /** Leaves nothing of deleted rows in the files, where the database is a file of this machine. */
+  scrub?(): Promise<void>
   /** Waits for writes under way, then lets go of the connection. */
   close(): Promise<void>
 }

@@ -36,15 +36,17 @@ const CLOSES = new Set(['answering', 'received', 'look-over', 'quoted'])
 export const eraseMine = (
   call: Call<unknown, unknown, Load>,
   desk: Desk,
-): Pick<Outcome, 'writes' | 'after'> => {
+): Pick<Outcome, 'writes' | 'after' | 'scrub'> => {
   const closing = CLOSES.has(desk.docket.state)
     ? write(call, desk, [{ kind: 'moved', body: { to: 'withdrawn' } }]).writes
     : []
-  const keys = desk.photos.map((p) => p.key)
+  const { photos } = call.deps
   return {
     writes: [...closing, ...erasePersonalData(desk.id, call.now)],
+    scrub: true,
+    // By folder, not by row: a picture whose row never came is a picture all the same.
     after: async () => {
-      for (const key of keys) await call.deps.photos.delete(key)
+      for (const key of await photos.list(`${desk.id}/`)) await photos.delete(key)
     },
   }
 }

@@ -1,9 +1,11 @@
+import { isOpenToAnswers } from '../../docket/states'
 import { deletePhoto, insertPhoto, type Photo } from '../../store/photos'
 import { invalid, Problem } from '../http/problem'
 import type { Call, Form, Load } from '../route'
 import { appendLines, byOf, type Desk, stamp, write } from './desk'
 import { cleanPicture } from './picture'
 
+/** As many pictures the customer may add, and as many again the studio. */
 export const MOST_PHOTOS = 40
 
 const SUBJECT = /^[a-z0-9-]{1,40}$/
@@ -14,8 +16,8 @@ export const addPhoto = async (call: Call<unknown, unknown, Load>, desk: Desk, f
   if (!file) throw invalid([{ pointer: '/file', code: 'ERR_FILE_MISSING' }])
   const subject = form.get('subject') ?? 'other'
   if (!SUBJECT.test(subject)) throw invalid([{ pointer: '/subject', code: 'ERR_VALUE' }])
-  if (desk.photos.length >= MOST_PHOTOS)
-    throw invalid([{ pointer: '/file', code: 'ERR_FILE_COUNT' }])
+  const own = desk.photos.filter((p) => (p.by === 'customer') === (byOf(call.who) === 'customer'))
+  if (own.length >= MOST_PHOTOS) throw invalid([{ pointer: '/file', code: 'ERR_FILE_COUNT' }])
   const cleaned = cleanPicture(new Uint8Array(await file.arrayBuffer()))
   if (!cleaned.ok) throw invalid([{ pointer: '/file', code: cleaned.error }])
   const { bytes, mime, width, height, ending } = cleaned.value
@@ -41,12 +43,22 @@ export const addPhoto = async (call: Call<unknown, unknown, Load>, desk: Desk, f
     placed,
     writes: [...writes, insertPhoto(row)],
     before: () => call.deps.photos.put(key, bytes, mime),
+    undo: () => call.deps.photos.delete(key),
   }
 }
 
+/**
+ * Takes a picture of the customer's back while the enquiry is being told. What was sent, and what
+ * the studio took itself, is what an estimate and a record stand on. Throws 404 or 409.
+ */
 export const removePhoto = (call: Call<unknown, unknown, Load>, desk: Desk, id: string) => {
   const photo = desk.photos.find((p) => p.id === id)
-  if (!photo) throw new Problem('unknown')
+  if (photo?.by !== 'customer') throw new Problem('unknown')
+  if (!isOpenToAnswers(desk.docket.state))
+    throw new Problem('not-now', {
+      detail: { key: 'problem.not-now.sent' },
+      more: { state: desk.docket.state },
+    })
   const { writes, docket } = write(call, desk, [{ kind: 'photo-removed', body: { photo: id } }])
   return {
     docket,

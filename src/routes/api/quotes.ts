@@ -41,6 +41,7 @@ export const quoteRoutes: readonly Route[] = [
         status: 201,
         writes: done.writes,
         before: done.before,
+        undo: done.undo,
         json: { photo: done.id, rev: done.docket.rev },
       }
     },
@@ -195,6 +196,7 @@ export const quoteRoutes: readonly Route[] = [
     rights: 'customer',
     summary: 'Delete what you gave us that tells who you are.',
     answers: { 204: null },
+    again: true,
     rate: { name: 'decide', perMinute: 120 },
     load: ({ params }) => deskLoad(params.id ?? ''),
     act: (call) => ({ status: 204, ...eraseMine(call, openDesk(call.loaded)) }),

@@ -28,11 +28,10 @@ export const newReference = (random: Random): string => {
   return `${s.slice(0, 3)}-${s.slice(3)}`
 }
 
-/** SHA-256 of a text as lower-case hex; only hashes of keys are kept. */
-export const sha256 = async (text: string): Promise<string> => {
-  const bytes = new Uint8Array(
-    await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text)),
-  )
+/** SHA-256 of a text (as UTF-8) or of bytes, as lower-case hex; only hashes of keys are kept. */
+export const sha256 = async (of: string | Uint8Array<ArrayBuffer>): Promise<string> => {
+  const given = typeof of === 'string' ? new TextEncoder().encode(of) : of
+  const bytes = new Uint8Array(await crypto.subtle.digest('SHA-256', given))
   return [...bytes].map((b) => b.toString(16).padStart(2, '0')).join('')
 }
 

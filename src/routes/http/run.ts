@@ -1,23 +1,28 @@
+import { linkUsed } from '../../store/accesses'
 import type { Db, Query, Rows, Stmt } from '../../store/db'
 import { isConflictOn, isDbError } from '../../store/db-error'
 import { findKey, type KeptAnswer, keyTaken, reserveKey } from '../../store/idempotency'
 import { lineIdTaken, lineSeqTaken } from '../../store/lines'
 import { countRate } from '../../store/rates'
-import { selectSettings } from '../../store/settings'
+import { selectSettings, settingsRevTaken } from '../../store/settings'
 import type { Deps } from '../deps'
-import type { Call, Form, Input, Outcome, Route, Who } from '../route'
+import type { Call, Input, Outcome, Route, Who } from '../route'
 import { addressOf } from './address'
 import { credentialQuery, identify, type Shown, shown } from './credentials'
 import { mayChange } from './guard'
-import { keptUnder, seal, unseal } from './kept-answer'
-import { newId, sha256 } from './keys'
+import { seen, sweep } from './housekeeping'
+import { seal, unseal } from './kept-answer'
+import { newId } from './keys'
 import { Problem } from './problem'
 import { readBody, readQuery } from './read-input'
+import { keyOf, type RequestKey } from './request-key'
 import { studioOf } from './studio'
 
 /** How long a request may be repeated under its key and get the first answer. */
 export const KEY_MS = 24 * 3_600_000
 const TRIES = 6
+/** Two references drawn alike: drawn again. */
+const referenceTaken = 'head.reference'
 
 export type Request1 = {
   readonly request: Request
@@ -28,12 +33,9 @@ export type Request1 = {
 type Prepared = {
   readonly input: Omit<Input<unknown, unknown>, 'who'>
   readonly shown: Shown
-  readonly key: {
-    readonly scope: string
-    readonly key: string
-    readonly raw: string
-    readonly print: string
-  } | null
+  /** What is wrong with the input; told only to those who may use the route. */
+  readonly wrong: Problem | null
+  readonly key: RequestKey | null
   readonly match: number | null
   readonly origin: string
   readonly secure: boolean
@@ -52,36 +54,20 @@ const matchOf = (route: Route, request: Request): number | null => {
   return Number(rev[1])
 }
 
-/** The key of a request that may be sent twice: the header of an API call, the hidden field of a form. */
-const givenKey = async (route: Route, request: Request, body: unknown): Promise<string | null> => {
-  if (route.method !== 'POST' || (route.face === 'page' && route.rights === 'public')) return null
-  if (route.face === 'page') {
-    const form = body as Form | undefined
-    const once = form?.get('once') ?? null
-    // The same page may send another answer after going back; only the same answer counts once.
-    return form && once ? sha256(JSON.stringify(form.entries)) : null
+/** A fault of the input, kept until it is known whether the caller may hear of it. */
+const orWrong = async <T>(read: () => Promise<T>): Promise<T | Problem> => {
+  try {
+    return await read()
+  } catch (error) {
+    if (error instanceof Problem) return error
+    throw error
   }
-  const header = request.headers.get('idempotency-key')
-  if (header === null) return null
-  const text = header.trim()
-  const quoted = /^"([\x20-\x7e]{1,200})"$/.exec(text) ?? /^([\w.:-]{1,200})$/.exec(text)
-  if (!quoted?.[1])
-    throw new Problem('invalid', { faults: [{ pointer: '', code: 'ERR_IDEMPOTENCY_KEY' }] })
-  return quoted[1]
 }
 
-const keyOf = async (
-  route: Route,
-  { request, params }: Request1,
-  s: Shown,
-  body: unknown,
-): Promise<Prepared['key']> => {
-  const key = await givenKey(route, request, body)
-  if (key === null) return null
-  const who = s.kind === 'access' || s.kind === 'session' ? s.hash : s.kind
-  const scope = `${route.id}:${Object.values(params).join('/')}:${who}`
-  const print = await sha256(JSON.stringify(route.face === 'page' ? key : (body ?? null)))
-  return { scope, key: await keptUnder(key), raw: key, print }
+/** Who shows nothing where something must be shown is turned away before the body is read. */
+const turnAway = (route: Route, s: Shown): void => {
+  if (route.rights === 'public' || s.kind !== 'none') return
+  throw new Problem(route.rights === 'customer' ? 'not-yours' : 'signed-out')
 }
 
 const prepare = async (route: Route, r: Request1, deps: Deps): Promise<Prepared> => {
@@ -89,18 +75,26 @@ const prepare = async (route: Route, r: Request1, deps: Deps): Promise<Prepared>
   const origin = deps.config.publicOrigin ?? url.origin
   const secure = origin.startsWith('https:')
   if (!mayChange(r.request, [origin, url.origin])) throw new Problem('forbidden-origin')
-  const query = readQuery(route, url)
-  const body = await readBody(route, r.request)
   const s = await shown(route, r.request, r.params.id, deps, secure)
+  turnAway(route, s)
+  const address = addressOf(r, deps.config)
+  const read = await orWrong(async () => {
+    const query = readQuery(route, url)
+    const body = await readBody(route, r.request)
+    const key = await keyOf(route, r, s, body, address)
+    return { query, body, key, match: matchOf(route, r.request) }
+  })
+  const good = read instanceof Problem ? null : read
   const window = Math.floor(deps.now() / 60_000)
   return {
-    input: { params: r.params, query, body },
+    input: { params: r.params, query: good?.query, body: good?.body },
     shown: s,
-    key: await keyOf(route, r, s, body),
-    match: matchOf(route, r.request),
+    wrong: read instanceof Problem ? read : null,
+    key: good?.key ?? null,
+    match: good?.match ?? null,
     origin,
     secure,
-    bucket: route.rate ? { name: `${route.rate.name}:${addressOf(r, deps.config)}`, window } : null,
+    bucket: route.rate ? { name: `${route.rate.name}:${address}`, window } : null,
   }
 }
 
@@ -111,7 +105,7 @@ const peekRate = (bucket: string, window: number): Query<number> => ({
   map: (rows) => rows.map((row) => Number(row.count)),
 })
 
-const replayed = async (kept: KeptAnswer, key: NonNullable<Prepared['key']>): Promise<Outcome> => {
+const replayed = async (kept: KeptAnswer, key: RequestKey): Promise<Outcome> => {
   if (kept.fingerprint !== key.print) throw new Problem('key-reused')
   if (kept.status === null || kept.body === null) throw new Problem('key-running')
   const first = await unseal(kept.body, key.raw)
@@ -143,9 +137,19 @@ const writing = async (
   ...(o.writes ?? []),
 ]
 
+/** Writes the batch; where it surely did not take, what was put beside it is taken back. */
+const commit = async (db: Db, stmts: readonly Stmt[], p: Prepared, o: Outcome): Promise<void> => {
+  try {
+    await db.write(stmts, p.key ? { retry: true } : {})
+  } catch (error) {
+    if (isDbError(error, 'conflict') || isDbError(error, 'busy')) await o.undo?.()
+    throw error
+  }
+}
+
 const once = async (route: Route, p: Prepared, db: Db, deps: Deps): Promise<Outcome> => {
   const now = deps.now()
-  const load = (await route.load?.({ ...p.input, who: NOBODY })) ?? {}
+  const load = p.wrong ? {} : ((await route.load?.({ ...p.input, who: NOBODY })) ?? {})
   const fixed = [
     credentialQuery(p.shown, now),
     selectSettings(),
@@ -155,10 +159,12 @@ const once = async (route: Route, p: Prepared, db: Db, deps: Deps): Promise<Outc
   const names = Object.keys(load)
   const queries = [...fixed, ...names.map((n) => load[n] ?? null)]
   const asked = queries.filter((q): q is Query<unknown> => q !== null)
+  if (p.wrong && route.rights === 'public') throw p.wrong
   const rows: Rows = await db.read(asked.map((q) => q.stmt))
   let at = 0
   const results = queries.map((q) => (q === null ? [] : q.map(rows[at++] ?? [])))
   const who = identify(route, p.shown, results[0] ?? [], p.input.params.id, now)
+  if (p.wrong) throw p.wrong
   if (p.bucket && route.rate && Number(results[3]?.[0] ?? 0) >= route.rate.perMinute)
     throw new Problem('too-many', { retryAfter: 60 - Math.floor((now % 60_000) / 1000) })
   const kept = results[2]?.[0] as KeptAnswer | undefined
@@ -178,18 +184,33 @@ const once = async (route: Route, p: Prepared, db: Db, deps: Deps): Promise<Outc
   }
   const outcome = await route.act(call as never)
   await outcome.before?.()
-  const stmts = await writing(p, outcome, now, deps.random)
-  if (stmts.length > 0) await db.write(stmts, p.key ? { retry: true } : {})
+  const stmts = [
+    ...(await writing(p, outcome, now, deps.random)),
+    ...(p.bucket && results[3]?.length === 0 ? sweep(now, p.bucket.window) : []),
+    ...seen(p.shown, results[0]?.[0], now),
+  ]
+  if (stmts.length > 0) await commit(db, stmts, p, outcome)
+  if (outcome.scrub) await db.scrub?.()
   await outcome.after?.().catch((error: unknown) => deps.fault(route.id, error))
   return outcome
 }
 
 /** What a database error means to the caller; anything else is a fault of ours. */
 const toProblem = (error: unknown): unknown => {
-  if (isConflictOn(error, lineSeqTaken)) return new Problem('stale')
+  if (isConflictOn(error, lineSeqTaken) || isConflictOn(error, settingsRevTaken))
+    return new Problem('stale')
+  if (isConflictOn(error, linkUsed)) return new Problem('signed-out')
+  if (isConflictOn(error, lineIdTaken))
+    return new Problem('invalid', { faults: [{ pointer: '/lines', code: 'ERR_ID_TAKEN' }] })
   if (isDbError(error, 'busy') || isDbError(error, 'unavailable'))
     return new Problem('away', { retryAfter: 5 })
   return error
+}
+
+/** A code or link that opened nothing counts like one that did: guessing is what the rule is for. */
+const countRefusal = async (p: Prepared, db: Db, error: unknown): Promise<void> => {
+  const guessed = error instanceof Problem && ['signed-out', 'not-yours'].includes(error.code)
+  if (guessed && p.bucket) await db.write([countRate(p.bucket.name, p.bucket.window).stmt])
 }
 
 /**
@@ -207,8 +228,10 @@ export const run = async (route: Route, r: Request1, deps: Deps): Promise<Outcom
         const raced =
           (isConflictOn(error, lineSeqTaken) && p.match === null && route.again === true) ||
           isConflictOn(error, lineIdTaken) ||
+          isConflictOn(error, referenceTaken) ||
           (isConflictOn(error, keyTaken) && p.key !== null)
         if (raced && tries < TRIES) continue
+        await countRefusal(p, db, error)
         throw toProblem(error)
       }
     }

@@ -201,7 +201,7 @@ export const benchPageRoutes: readonly Route[] = [
           const done = addBenchLines(call, base, [line])
           return seeOther(`${paths.bench(desk.id)}#findings`, {
             writes: [...(photo?.writes ?? []), ...done.writes],
-            ...(photo ? { before: photo.before } : {}),
+            ...(photo ? { before: photo.before, undo: photo.undo } : {}),
           })
         },
         (problem) => benchPage(call, desk, call.loaded.estimates, null, problem),

@@ -223,6 +223,7 @@ export const conversationRoutes: readonly Route[] = [
           return seeOther(paths.question(desk.id, 'photos'), {
             writes: done.writes,
             before: done.before,
+            undo: done.undo,
           })
         },
         (problem) =>

@@ -18,7 +18,7 @@ import { eraseMine } from '../acts/my-data'
 import { lineText } from '../acts/quote-view'
 import { revisionDiff } from '../acts/revising'
 import { docketCookie, setCookie } from '../http/cookies'
-import { Problem } from '../http/problem'
+import { invalid, Problem } from '../http/problem'
 import { type Route, route } from '../route'
 import { photoViews } from './conversation-view'
 import {
@@ -219,11 +219,13 @@ export const quotePageRoutes: readonly Route[] = [
       return orAgain(
         () => {
           const decision = form.get('decision')
+          if (decision !== 'accept' && decision !== 'ask' && decision !== 'decline')
+            throw invalid([{ pointer: '/decision', code: 'ERR_REQUIRED' }])
           const done = decide(
             call,
             desk,
             {
-              decision: decision === 'ask' || decision === 'decline' ? decision : 'accept',
+              decision,
               revision: Number(form.get('revision') ?? 0),
               name: textOf(form, 'name')?.slice(0, 200),
               acknowledged: form.all('acknowledged[]'),
