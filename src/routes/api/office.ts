@@ -9,6 +9,7 @@ import { revokeAccess, selectAccess, selectAccesses } from '../../store/accesses
 import { deleteSession, deleteSessionsOf } from '../../store/sessions'
 import { insertSettings } from '../../store/settings'
 import { inputOf } from '../acts/estimating'
+import { profileFaults } from '../acts/profile-faults'
 import { makeLink, tradeForSession } from '../acts/sign-in'
 import { estimateView, questionView } from '../acts/views'
 import { setCookie, studioCookie } from '../http/cookies'
@@ -67,6 +68,9 @@ const tried = (studio: Studio, change: Readonly<Record<string, unknown>>) => {
   const parsed = studioProfile.safeParse({ ...studio.profile, ...change }, { reportInput: true })
   if (!parsed.success)
     throw invalid(faultsOf(parsed.error).map((f) => ({ ...f, pointer: `/settings${f.pointer}` })))
+  const unusable = profileFaults(parsed.data)
+  if (unusable.length > 0)
+    throw invalid(unusable.map((f) => ({ ...f, pointer: `/settings${f.pointer}` })))
   return engineSettings(parsed.data, studio.rev, studio.engine.zone)
 }
 
@@ -216,6 +220,8 @@ export const officeRoutes: readonly Route[] = [
     act: ({ studio, body, match, now, who }) => {
       if (match !== null && match !== studio.rev)
         throw new Problem('stale', { more: { rev: studio.rev } })
+      const unusable = profileFaults(body)
+      if (unusable.length > 0) throw invalid(unusable)
       const rev = studio.rev + 1
       return {
         status: 200,

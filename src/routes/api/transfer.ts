@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { studioProfile } from '../../quote/studio-profile'
 import {
   type ImportTable,
   insertRows,
@@ -6,7 +7,9 @@ import {
   selectExport,
   selectKnownDockets,
 } from '../../store/exporting'
+import { profileFaults } from '../acts/profile-faults'
 import { type Fault, invalid } from '../http/problem'
+import { faultsOf } from '../http/read-input'
 import { type Route, route } from '../route'
 import { anyAnswer } from './shapes'
 
@@ -35,6 +38,14 @@ const unknownDockets = (
     ),
   )
 }
+
+/** Settings are what every request is answered with: one that cannot be used closes the studio. */
+const settingsFaults = (rows: readonly Readonly<Record<string, unknown>>[]): readonly Fault[] =>
+  rows.flatMap((row, i) => {
+    const parsed = studioProfile.safeParse(row.body, { reportInput: true })
+    const faults = parsed.success ? profileFaults(parsed.data) : faultsOf(parsed.error)
+    return faults.map((f) => ({ ...f, pointer: `/settings/${i}/body${f.pointer}` }))
+  })
 
 export const transferRoutes: readonly Route[] = [
   route({
@@ -90,7 +101,7 @@ export const transferRoutes: readonly Route[] = [
     answers: { 200: anyAnswer },
     load: ({ body }) => ({ known: selectKnownDockets(body.heads.map(docketOf)) }),
     act: ({ loaded, body, studio }) => {
-      const faults = unknownDockets(body)
+      const faults = [...unknownDockets(body), ...settingsFaults(body.settings ?? [])]
       if (faults.length > 0) throw invalid(faults.slice(0, 50))
       const known = new Set(loaded.known)
       const fresh = (table: ImportTable) => body[table].filter((row) => !known.has(docketOf(row)))

@@ -14,6 +14,7 @@ import { insertSettings } from '../../store/settings'
 import { openEnquiry } from '../acts/enquiry'
 import { todayOf } from '../acts/estimating'
 import { readPlace, writePlace } from '../acts/place'
+import { profileFaults } from '../acts/profile-faults'
 import { makeLink, tradeForSession } from '../acts/sign-in'
 import { setCookie, studioCookie } from '../http/cookies'
 import { sha256 } from '../http/keys'
@@ -223,6 +224,8 @@ export const officePageRoutes: readonly Route[] = [
           if (read.faults.length > 0) throw invalid(read.faults)
           const parsed = studioProfile.safeParse(read.profile, { reportInput: true })
           if (!parsed.success) throw invalid(faultsOf(parsed.error))
+          const unusable = profileFaults(parsed.data)
+          if (unusable.length > 0) throw invalid(unusable)
           if (form.get('rev') !== String(call.studio.rev)) throw new Problem('stale')
           const rev = call.studio.rev + 1
           return seeOther(paths.settings, {
