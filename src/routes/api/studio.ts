@@ -119,7 +119,7 @@ export const docketRoutes: readonly Route[] = [
             riskiest:
               h.riskiest === null
                 ? null
-                : { id: h.riskiest, text: studio.words.say(`risk.${h.riskiest}.short`) },
+                : { id: h.riskiest, text: studio.words.say(`risk.${h.riskiest}`) },
             price:
               h.priceLow === null
                 ? null
@@ -434,6 +434,7 @@ export const docketRoutes: readonly Route[] = [
         status: 201,
         writes: done.writes,
         before: done.before,
+        undo: done.undo,
         json: { photo: done.id, rev: done.docket.rev },
       }
     },

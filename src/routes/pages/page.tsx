@@ -53,7 +53,8 @@ export const formOf = (call: { readonly body: unknown }): Form => call.body as F
 
 /** What was typed, so that a refused form comes back as it was. */
 export const keptOf = (form: Form): Kept => {
-  const kept: Record<string, string[]> = {}
+  // Without a prototype: a field may be called anything.
+  const kept: Record<string, string[]> = Object.create(null)
   for (const [name, value] of form.entries) {
     const known = kept[name]
     if (known) known.push(value)
