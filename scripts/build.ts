@@ -1,7 +1,7 @@
 import { cp, mkdir, rm, writeFile } from 'node:fs/promises'
 import { basename, join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import { build } from 'esbuild'
+import { type BuildOptions, build } from 'esbuild'
 import type { Manifest } from '../src/pages/assets'
 
 /** Browser files by the name pages ask for. */
@@ -55,28 +55,35 @@ export const buildAssets = async (out: string): Promise<Manifest> => {
   return manifest
 }
 
+const shared = {
+  bundle: true,
+  format: 'esm',
+  target: 'es2022',
+  jsx: 'automatic',
+  jsxImportSource: 'hono/jsx',
+  logLevel: 'warning',
+} as const
+
+/** How the edge's server is bundled, wherever it is written to. */
+export const workerOptions = {
+  ...shared,
+  entryPoints: ['src/worker.ts'],
+  conditions: ['workerd', 'worker', 'browser'],
+} as const satisfies BuildOptions
+
 /** Bundles both servers; the edge's holds the manifest, so build the browser's files first. */
 export const buildServers = async (out: string): Promise<void> => {
-  const shared = {
-    bundle: true,
-    format: 'esm',
-    target: 'es2022',
-    jsx: 'automatic',
-    jsxImportSource: 'hono/jsx',
-    sourcemap: true,
-    logLevel: 'warning',
-  } as const
   await build({
-    ...shared,
-    entryPoints: ['src/worker.ts'],
+    ...workerOptions,
     outfile: join(out, 'worker.js'),
-    conditions: ['workerd', 'worker', 'browser'],
+    sourcemap: true,
     minifySyntax: true,
   })
   await build({
     ...shared,
     entryPoints: ['src/node.ts'],
     outfile: join(out, 'node.js'),
+    sourcemap: true,
     platform: 'node',
     packages: 'external',
   })

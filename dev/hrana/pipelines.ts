@@ -1,10 +1,20 @@
 import { randomBytes } from 'node:crypto'
-import { HranaFault, type PipelineRequest } from './protocol'
+import { type HranaBatch, HranaFault, type PipelineRequest } from './protocol'
 import { toHranaError } from './run-statement'
 import { type HranaStream, openStream, type StreamOptions } from './stream'
 
 /** What reached the server since the last reset. A pipeline is one round trip. */
-export type Counts = { pipelines: number; batches: number; executes: number; statements: number }
+export type Counts = {
+  pipelines: number
+  batches: number
+  /** Batches that took the write lock; the others only read. */
+  writes: number
+  executes: number
+  statements: number
+}
+
+const writes = ({ steps }: HranaBatch): boolean =>
+  steps.some(({ stmt }) => typeof stmt.sql === 'string' && /^begin immediate/i.test(stmt.sql))
 
 export type Pipelines = {
   /** Runs one pipeline body and gives its answer. Throws HranaFault for a stream that is not there. */
@@ -47,6 +57,7 @@ export const createPipelines = (
       for (const request of requests) {
         if (request.type === 'batch') {
           counts.batches += 1
+          counts.writes += writes(request.batch) ? 1 : 0
           counts.statements += request.batch.steps.length
         }
         if (request.type === 'execute') {

@@ -28,7 +28,13 @@ export type HranaServer = {
   close(): Promise<void>
 }
 
-const zero = (): Counts => ({ pipelines: 0, batches: 0, executes: 0, statements: 0 })
+const zero = (): Counts => ({
+  pipelines: 0,
+  batches: 0,
+  writes: 0,
+  executes: 0,
+  statements: 0,
+})
 
 /**
  * A libSQL endpoint (Hrana 2, JSON over HTTP) on a local file, for tests and the local edge: it

@@ -1,0 +1,44 @@
+import type { HranaServer } from '../../dev/hrana'
+import { openNodeWorld } from './node-world'
+
+export const RUNTIMES = ['node', 'worker'] as const
+export type Runtime = (typeof RUNTIMES)[number]
+
+export type Trips = { readonly reads: number; readonly writes: number }
+
+/** The whole program, served at a port of its own over an empty database. */
+export type World = {
+  readonly runtime: Runtime
+  readonly baseUrl: string
+  readonly ownerKey: string
+  /** A request by path; redirects are not followed. */
+  readonly fetch: (path: string, init?: RequestInit) => Promise<Response>
+  /** Every line the program logged so far. */
+  readonly logs: () => readonly string[]
+  /** Where the database stands. */
+  readonly file: string
+  /** Round trips to the database since the last call of `resetTrips`. */
+  readonly trips: () => Trips
+  readonly resetTrips: () => void
+  /** The database endpoint where the program reaches it over HTTP. */
+  readonly hrana?: HranaServer
+  /** UTC ms of the program's clock; on the Worker the clock is the machine's. */
+  readonly clock?: { now: number }
+  readonly close: () => Promise<void>
+}
+
+export type WorldOptions = {
+  readonly runtime: Runtime
+  readonly trustProxy?: boolean
+  readonly publicUrl?: string
+  /** Node only: reach the database over HTTP instead of as a file. */
+  readonly http?: boolean
+}
+
+export const OWNER_KEY = 'owner-key-of-the-tests-owner-key-of-the-tests-0'
+
+/** Opens a world; the edge runtime is only loaded where it is wanted. */
+export const openWorld = async (options: WorldOptions): Promise<World> =>
+  options.runtime === 'node'
+    ? openNodeWorld(options)
+    : (await import('./worker-world')).openWorkerWorld(options)
