@@ -1,0 +1,197 @@
+import { expect, it } from 'vitest'
+import { picture } from './picture'
+import { post, signIn, toTheBench } from './quick'
+import { here } from './set-up'
+import { OLD_CAR, press, type Visitor } from './visit'
+
+const { studio, visit, leave } = here()
+
+/** Paint to measure and polish, and wheels that come off: both readings and blocking checks. */
+const CAR = { ...OLD_CAR, services: ['paint', 'wheels-off'] } as const
+
+const button = (v: Visitor, name: string | RegExp) => v.page.getByRole('button', { name })
+const section = (v: Visitor, id: string) => v.page.locator(`section#${id}`)
+const row = (v: Visitor, panel: string) =>
+  v.page.locator('#panels tbody tr', { has: v.page.locator('th', { hasText: panel }) })
+
+const unfold = async (v: Visitor, text: string): Promise<void> =>
+  v.page.locator('summary', { hasText: text }).first().click()
+
+const toBench = async (options: { readonly js: boolean }) => {
+  const customer = await visit()
+  const bench = await visit({ javaScriptEnabled: options.js })
+  await signIn(bench, studio())
+  const id = await toTheBench(customer, bench, studio(), CAR)
+  await bench.page.goto(`/bench/${id}`)
+  return { customer, bench, id }
+}
+
+it('at 390 px: arrival, steps, readings, findings, what was taken off, an extra, checks, hand-over, record', async () => {
+  const { customer, bench, id } = await toBench({ js: false })
+  const { page } = bench
+
+  // The car has come.
+  await unfold(bench, 'The car has just come')
+  await page.locator('#arrival [name=mileage]').fill('88 120')
+  await page.locator('#arrival [name=keys]').fill('2')
+  await page.locator('#arrival [name="consents[]"][value=drive]').check()
+  await page.locator('#arrival [name=notes]').fill('Dent in the left rear door')
+  await page.locator('#arrival [name=name]').fill('Ines Example')
+  await press(page, section(bench, 'arrival').getByRole('button'))
+  expect(await section(bench, 'arrival').count()).toBe(0)
+
+  // The first step: begun, then done with minutes of one's own; the next stands there.
+  const first = await page.locator('h1').textContent()
+  await press(page, button(bench, 'Begin'))
+  expect(await section(bench, 'step').textContent()).toContain('Running')
+  await page.locator('#step [name=minutes]').fill('soon')
+  await press(page, section(bench, 'step').getByRole('button', { name: 'Done' }))
+  expect(await page.locator('#faults a').getAttribute('href')).toBe('#f-minutes')
+  await page.locator('#step [name=minutes]').fill('25')
+  await press(page, section(bench, 'step').getByRole('button', { name: 'Done' }))
+  expect(await page.locator('h1').textContent()).not.toBe(first)
+  expect(await page.locator('#steps li').first().textContent()).toContain('Done')
+  expect(await section(bench, 'steps').textContent()).toContain('25 min of')
+
+  // Readings of a panel, a reference beside them; the verdict stands in the table at once.
+  const before = await row(bench, 'roof').textContent()
+  await page.locator('#f-panel').selectOption('roof')
+  await page.locator('#f-values').fill('98 101 x')
+  await press(page, button(bench, 'Keep the reading'))
+  expect(await page.locator('#faults a').getAttribute('href')).toBe('#f-values')
+  expect(await page.locator('#f-values').inputValue()).toBe('98 101 x')
+  expect(await page.locator('#f-panel').inputValue()).toBe('roof')
+  await page.locator('#f-values').fill('98 101 99,5 100 97')
+  await press(page, button(bench, 'Keep the reading'))
+  expect(await row(bench, 'roof').textContent()).not.toBe(before)
+  expect(await row(bench, 'roof').locator('td').first().textContent()).toMatch(/^99(\.\d)?\s*µm$/)
+  expect(await row(bench, 'roof').locator('td').nth(3).textContent()).toMatch(/\w/)
+
+  // A place where the gauge says nothing.
+  await unfold(bench, 'Cannot be read')
+  await page.locator('#f-unreadable-panel').selectOption('bonnet')
+  await page.locator('#f-unreadable-why').fill('Filler under the paint')
+  await press(page, page.locator('form:has(#f-unreadable-why) button'))
+  expect(await row(bench, 'bonnet').textContent()).toContain('cannot be read')
+  expect(await row(bench, 'bonnet').locator('rect').getAttribute('stroke-dasharray')).toBe('2 3')
+
+  // Taken off and put back.
+  await unfold(bench, 'Took something off')
+  await page.locator('[name=item]').fill('Left mirror cap')
+  await page.locator('[name=stored]').fill('Box 3')
+  await press(page, page.locator('form:has([name=item]) button'))
+  expect(await section(bench, 'removals').textContent()).toContain('Box 3')
+
+  // Found, with a picture that opens.
+  await unfold(bench, 'Found something')
+  await page.locator('#findings [name=place]').fill('Boot floor')
+  await page.locator('#f-found').fill('Rust under the mat')
+  await page
+    .locator('#f-found-file')
+    .setInputFiles({ name: 'rust.png', mimeType: 'image/png', buffer: picture() })
+  await press(page, button(bench, 'Keep the finding'))
+  expect(await section(bench, 'findings').textContent()).toContain('Rust under the mat')
+  const src = await page.locator('#findings li a').getAttribute('href')
+  const shown = await page.request.get(src ?? '')
+  expect([shown.status(), shown.headers()['content-type']]).toEqual([200, 'image/png'])
+
+  // Small extra work lies within what was agreed; a large one waits for the owner's word.
+  for (const [text, minutes] of [
+    ['Clean the drain', '15'],
+    ['Treat the rust', '180'],
+  ] as const) {
+    await unfold(bench, 'Ask the owner for more work')
+    await page.locator('#f-extra').fill(text)
+    await page.locator('#f-extra-minutes').fill(minutes)
+    await press(page, page.locator('form:has(#f-extra) button'))
+  }
+  const notes = page.locator('#findings .note')
+  expect(await notes.nth(0).textContent()).not.toContain('Do not begin')
+  expect(await notes.nth(1).textContent()).toContain('Do not begin')
+
+  // Handing over is blocked by each thing named, and pressing the button changes nothing.
+  await page.goto(`/bench/${id}/handover`)
+  const blockers = page.locator('.note.stop li')
+  const named = (await blockers.allTextContents()).join(' | ')
+  expect(named).toContain('Left mirror cap')
+  expect(named).toContain('has no answer')
+  expect(named).toContain('Brakes')
+  await press(page, button(bench, 'Hand over'))
+  expect((await customer.page.request.get(`/e/${id}/record`)).status()).toBe(409)
+
+  // The customer decides by the link.
+  await customer.page.goto(`/e/${id}/quote`)
+  const asked = customer.page.locator('.note', { hasText: 'Treat the rust' })
+  await press(customer.page, asked.getByRole('button').first())
+  expect(await customer.page.locator('.note form').count()).toBe(0)
+  await page.goto(`/bench/${id}`)
+  expect(await notes.nth(1).textContent()).not.toContain('Do not begin')
+
+  // Back on, and every check done or left out with a reason.
+  await press(page, button(bench, 'Back on Left mirror cap'))
+  const checks = page.locator('#checks li')
+  const open = page.locator('#checks li:has(form)')
+  const total = await checks.count()
+  expect(total).toBeGreaterThan(1)
+  await unfold(bench, 'Leave out')
+  await press(page, open.first().locator('details button'))
+  expect(await page.locator('#faults').count()).toBe(1)
+  await unfold(bench, 'Leave out')
+  await open.first().locator('[name=why]').fill('Not taken off after all')
+  await press(page, open.first().locator('details button'))
+  for (let n = await open.count(); n > 0; n -= 1) {
+    await press(page, open.first().getByRole('button', { name: /^Done/ }))
+    expect(await open.count()).toBe(n - 1)
+  }
+  await page.goto(`/bench/${id}/handover`)
+  expect(await blockers.count()).toBe(0)
+  await page.locator('[name=paid]').fill('100')
+  await page.locator('[name=open]').fill('The seal of the boot\nThe dent')
+  await page.locator('[name=name]').fill('Ines Example')
+  await press(page, button(bench, 'Hand over'))
+
+  await customer.page.goto(`/e/${id}/record`)
+  const record = (await customer.page.locator('main').textContent()) ?? ''
+  for (const text of ['Rust under the mat', 'The seal of the boot', 'The dent', '€100.00', '99'])
+    expect([text, record.includes(text)]).toEqual([text, true])
+  await leave(bench, customer)
+})
+
+it('by the digits pad: values apart, the last digit taken back, the box never opens a keyboard', async () => {
+  const { customer, bench } = await toBench({ js: true })
+  const { page } = bench
+  const pad = page.locator('.pad')
+  await pad.scrollIntoViewIfNeeded()
+  expect(await page.locator('#f-values').getAttribute('inputmode')).toBe('none')
+  const key = (name: string) => pad.getByRole('button', { name, exact: true })
+  for (const name of ['1', '2', '4', 'Next', '1', '3', '1', '.', '5', '6']) await key(name).click()
+  await key('Take the last digit back').click()
+  expect(await page.locator('#f-values').inputValue()).toBe('124 131.5')
+  await page.locator('#f-panel').selectOption('bonnet')
+  await press(page, button(bench, 'Keep the reading'))
+  expect(await row(bench, 'bonnet').locator('td').first().textContent()).toContain('µm')
+  // A break and going on again, and a step chosen from the list.
+  await press(page, button(bench, 'Begin'))
+  await press(page, button(bench, 'Break off'))
+  expect(await section(bench, 'step').textContent()).toContain('Broken off')
+  await press(page, button(bench, 'Go on'))
+  await press(page, page.locator('#steps li a').nth(3))
+  expect(await page.locator('#steps li a[aria-current]').count()).toBe(1)
+  expect(await page.locator('h1').textContent()).toBe(
+    await page.locator('#steps li a').nth(3).textContent(),
+  )
+  await leave(bench, customer)
+})
+
+it('a device of the bench opens sheets and nothing of the office', async () => {
+  const { customer, bench: owner, id } = await toBench({ js: true })
+  const phone = await visit()
+  await signIn(phone, studio(), 'bench')
+  await phone.page.goto(`/bench/${id}`)
+  expect(await phone.page.locator('h1').count()).toBe(1)
+  expect((await phone.page.request.get('/studio/settings')).status()).toBe(403)
+  await expect(
+    post(phone, studio(), `/studio/d/${id}/revisions`, [['act', 'save']]),
+  ).rejects.toThrow('403')
+  await leave(phone, owner, customer)
+})
