@@ -156,6 +156,7 @@ export const History: FC<Pick<ActsProps, 'words' | 'docket'>> = ({ words, docket
               {` · ${words.say(`page.by.${h.by}`)}`}
             </p>
             <p>{h.struck ? <s>{h.text}</s> : h.text}</p>
+            {h.said ? <p class="said-plainly">{h.said}</p> : null}
             {h.struck ? <p class="quietly">{words.say('page.struck', { why: h.struck })}</p> : null}
           </li>
         ))}

@@ -6,9 +6,8 @@ type Props = { readonly words: Words; readonly docket: DocketView }
 
 /** What is not known or does not fit: read before anything else. */
 export const OpenThings: FC<Props> = ({ words, docket }) => {
-  const { unknowns, contradictions, estimate } = docket
-  const open = estimate?.openPoints ?? []
-  if (unknowns.length + contradictions.length + open.length === 0) return null
+  const { unknowns, contradictions } = docket
+  if (unknowns.length + contradictions.length === 0) return null
   return (
     <section>
       <h2>{words.say('page.docket.unknown')}</h2>
@@ -21,9 +20,6 @@ export const OpenThings: FC<Props> = ({ words, docket }) => {
       <ul class="plain columns">
         {unknowns.map((text) => (
           <li>{text}</li>
-        ))}
-        {open.map((o) => (
-          <li>{words.say(`open.${o.id}`)}</li>
         ))}
       </ul>
     </section>

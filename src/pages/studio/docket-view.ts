@@ -16,6 +16,8 @@ export type HistoryLine = {
   readonly at: string
   readonly by: string
   readonly text: string
+  /** What somebody typed on it: a question, a reply, a finding. */
+  readonly said?: string
   /** Reason it was struck; struck lines stay and count nowhere. */
   readonly struck?: string
 }

@@ -83,16 +83,33 @@ const sentence = (line: Line, words: Words): string => {
   }
 }
 
+/** What somebody typed on a line; undefined for none, or when it was erased. */
+const saidOn = (desk: Desk, line: Line): string | undefined => {
+  const { text } = line.body as { readonly text?: { readonly text?: string } }
+  return text?.text === undefined ? undefined : desk.texts.get(text.text)
+}
+
 const history = (desk: Desk, words: Words): readonly HistoryLine[] =>
   desk.lines.map((l) => {
     const struck = desk.docket.struck[l.id]
+    const said = saidOn(desk, l)
     return {
       at: new Date(l.at).toISOString(),
       by: l.by,
       text: sentence(l, words),
+      ...(said === undefined ? {} : { said }),
       ...(struck === undefined ? {} : { struck }),
     }
   })
+
+/** Why it stands where it stands, as it was typed: by the studio, or by the customer who said no. */
+const whyMoved = (desk: Desk): string | null => {
+  const { docket, texts } = desk
+  if (docket.whyMoved) return texts.get(docket.whyMoved) ?? null
+  const last = docket.decisions.at(-1)
+  if (docket.state !== 'declined' || !last?.text) return null
+  return texts.get(last.text.text) ?? null
+}
 
 /** The docket as the studio looks at it, with the figures of these adjustments. */
 export const docketView = (
@@ -115,7 +132,7 @@ export const docketView = (
     rev: desk.docket.rev,
     reference: desk.docket.reference,
     state: desk.docket.state,
-    whyMoved: desk.docket.whyMoved ? (desk.texts.get(desk.docket.whyMoved) ?? null) : null,
+    whyMoved: whyMoved(desk),
     car: desk.head?.title ?? '',
     person: p?.name
       ? {
