@@ -1,5 +1,6 @@
-import { type Answers, isUnsure } from './answers'
+import type { Answers } from './answers'
 import type { Question } from './question'
+import { session } from './session'
 
 /**
  * The only way to read an answer. Every read is recorded, with the questions that decide whether
@@ -20,34 +21,8 @@ export type Choose = (q: Question<unknown>) => number | undefined
 export type Recording = Reader & { readonly because: () => readonly string[] }
 
 /** A recording reader over `answers`; `choose` decides what unsettled questions with `likely` take. */
-export const reader = (answers: Answers, choose: Choose = () => undefined): Recording => {
-  const asked = new Map<string, boolean>()
-  const read = new Set<string>()
-
-  const asks = (q: Question<unknown>): boolean => {
-    const known = asked.get(q.id)
-    if (known !== undefined) return known
-    const now = q.asked(self)
-    asked.set(q.id, now)
-    return now
-  }
-  const self: Recording = {
-    value: <T>(q: Question<T>) => {
-      if (!asks(q as Question<unknown>)) return undefined
-      read.add(q.id)
-      const a = answers[q.id]
-      if (a !== undefined && !isUnsure(a)) return (a.value ?? undefined) as T | undefined
-      const option = q.likely ? choose(q as Question<unknown>) : undefined
-      return option === undefined ? undefined : q.likely?.[option]?.[0]
-    },
-    unsettled: (q) => {
-      if (!asks(q)) return false
-      read.add(q.id)
-      const a = answers[q.id]
-      return a === undefined || isUnsure(a)
-    },
-    asks,
-    because: () => [...read].sort(),
-  }
-  return self
+export const reader = (answers: Answers, choose?: Choose): Recording => {
+  const s = session(answers)
+  const marks = s.begin(choose)
+  return { ...s.reader, because: () => s.names(marks) }
 }

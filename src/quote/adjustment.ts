@@ -1,3 +1,4 @@
+import { noMarks } from '../intake/marks'
 import type { RunStep } from './needs'
 
 /** A change the studio makes to an estimate, always with a reason. Money in net minor units. */
@@ -67,6 +68,7 @@ const ownStep = (id: string, minutes: number): RunStep =>
         source: 'set by the studio',
       },
       because: [],
+      reads: noMarks(),
       chance: 1,
       worlds: [
         {

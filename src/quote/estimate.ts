@@ -1,6 +1,7 @@
 import type { Answers } from '../intake/answers'
 import { isUnsure } from '../intake/answers'
 import { script } from '../intake/script'
+import { type Session, session } from '../intake/session'
 import { type Adjusted, type Adjustment, adjustSteps } from './adjustment'
 import { type Context, owns, POLISH_LEVELS, type PolishLevel, type StudioSettings } from './context'
 import type { Estimate, Range } from './estimate-types'
@@ -12,9 +13,9 @@ import { openPointsOf } from './open-points'
 import type { Gauge, PaintInput, PaintSet } from './paint'
 import { levelOf, measuredOf, type PaintOf, paintOf } from './paint-of'
 import { likeliest, meanMinutes, planOf } from './plan-of'
-import { refusals } from './refusals'
+import { refusals, refusalsOf } from './refusals'
 import { pickNotes, risks } from './risks'
-import { narrowing, type Spread, spread } from './spread'
+import { narrowing, type Spread, spread, sumsOf } from './spread'
 import { spreadOf } from './spread-of'
 import { couldAddOf, estimateSteps } from './step-lines'
 import { steps as catalogue } from './steps'
@@ -57,12 +58,12 @@ type Runs = {
   readonly lacking: Estimate['scope']['lacking']
 }
 
-const runAll = (answers: Answers, c: Context): Runs => {
+const runAll = (told: Session, c: Context): Runs => {
   const lacking: { step: string; piece: string }[] = []
   const ran: RunStep[] = []
   for (const rule of catalogue) {
     if (c.settings.steps[rule.id]?.off) continue
-    const run = runStep(rule, refusals, answers, c)
+    const run = runStep(rule, refusalsOf(rule.id), told, c)
     if (run.chance <= 0) continue
     const missing = rule.kit.find((piece) => !owns(c, piece))
     if (missing !== undefined) lacking.push({ step: rule.id, piece: missing })
@@ -70,7 +71,7 @@ const runAll = (answers: Answers, c: Context): Runs => {
   }
   return {
     steps: ran,
-    events: events.map((e) => runEvent(e, answers, c)).filter((e) => e.chance > 0),
+    events: events.map((e) => runEvent(e, told, c)).filter((e) => e.chance > 0),
     lacking,
   }
 }
@@ -78,7 +79,7 @@ const runAll = (answers: Answers, c: Context): Runs => {
 /** A step stands in the estimate from this chance on; below it, it is something that could add. */
 const LIKELY_ENOUGH = 0.5
 
-const told = (answers: Answers, id: string): unknown => {
+const answerTo = (answers: Answers, id: string): unknown => {
   const a = answers[id]
   return a === undefined || isUnsure(a) ? null : a.value
 }
@@ -101,14 +102,14 @@ const levelIn = (runs: readonly RunStep[], paint: PaintOf): PolishLevel => {
 }
 
 const deadlineOf = (answers: Answers, plan: Estimate['plan']): Estimate['deadline'] => {
-  const date = told(answers, 'deadline')
+  const date = answerTo(answers, 'deadline')
   if (typeof date !== 'string') return null
   if (plan.readyCautiousLocal.date <= date) return { date, holds: 'yes' }
   return { date, holds: plan.readyLikelyLocal.date <= date ? 'tight' : 'no' }
 }
 
 const budgetOf = (answers: Answers, s: StudioSettings, found: Spread): Estimate['budget'] => {
-  const amount = told(answers, 'budget')
+  const amount = answerTo(answers, 'budget')
   if (typeof amount !== 'number') return null
   const net = (amount * 1_000_000) / (1_000_000 + s.taxMillionths)
   return { amount, chance: Math.round(found.chancePriceAtMost(net) * 100) / 100 }
@@ -122,11 +123,12 @@ export type Estimated = Estimate & { readonly adjusted: Pick<Adjusted, 'applied'
  */
 export const estimate = (input: EstimateInput): Estimated => {
   const { answers, settings } = input
+  const told = session(answers)
   const nowYear = Number(input.today.slice(0, 4))
   const paint = paintOf(answers, nowYear, input.readings, input.gauge ?? {}, input.done)
   const measured = measuredOf(paint)
   const c: Context = { settings, nowYear, ...(measured ? { measured } : {}) }
-  const ran = runAll(answers, c)
+  const ran = runAll(told, c)
   const adjusted = adjustSteps(ran.steps, input.adjustments)
   const pace = (id: string): number => settings.steps[id]?.pace ?? 1
   const found = spreadOf(adjusted.runs, ran.events, {
@@ -136,9 +138,10 @@ export const estimate = (input: EstimateInput): Estimated => {
     fixedMoney: 0,
     pace,
   })
-  const s = spread(found)
+  const sums = sumsOf(found)
+  const s = spread(found, sums)
   const inScope = adjusted.runs.filter((r) => r.chance >= LIKELY_ENOUGH)
-  const lines = estimateSteps(inScope, ran.steps, pace, adjusted.applied)
+  const lines = estimateSteps(inScope, ran.steps, pace, adjusted.applied, told)
   const people = adjusted.applied.findLast((a) => a.kind === 'people')?.people ?? settings.people
   const planned = inScope.map((run) => ({ run, minutes: meanMinutes(run, pace(run.rule.id)) }))
   const ratios = {
@@ -147,7 +150,7 @@ export const estimate = (input: EstimateInput): Estimated => {
   }
   const plan = planOf(planned, settings, input.start ?? addDaysText(input.today, 1), people, ratios)
   const waived = new Set(adjusted.applied.flatMap((a) => (a.kind === 'waive-note' ? [a.note] : [])))
-  const shareOf = narrowing(found).filter((n) => n.share >= 0.01)
+  const shareOf = narrowing(found, 'price', sums).filter((n) => n.share >= 0.01)
   const level = levelIn(adjusted.runs, paint)
   return {
     currency: settings.currency,
@@ -158,7 +161,7 @@ export const estimate = (input: EstimateInput): Estimated => {
     scope: {
       level,
       panels: [...new Set(inScope.flatMap((r) => likeliest(r)?.need.places ?? []))],
-      turnedDown: turnedDownOf(refusals, answers, c),
+      turnedDown: turnedDownOf(refusals, told, c),
       lacking: ran.lacking,
     },
     steps: lines,
@@ -168,7 +171,7 @@ export const estimate = (input: EstimateInput): Estimated => {
       settings,
       pace,
     ),
-    riskNotes: pickNotes(risks, answers, c)
+    riskNotes: pickNotes(risks, answers, c, told)
       .filter((n) => !waived.has(n.id))
       .map(({ chance: _chance, ...n }) => {
         const rule = risks.find((each) => each.id === n.id)
@@ -179,8 +182,8 @@ export const estimate = (input: EstimateInput): Estimated => {
           source: rule?.source ?? '',
         }
       }),
-    expectation: expectationPhrase(answers, level, paint),
-    openPoints: openPointsOf(answers, c),
+    expectation: expectationPhrase(told, level, paint),
+    openPoints: openPointsOf(answers, c, told),
     narrowing: shareOf
       .slice(0, 3)
       .map((n) => ({ question: n.unknown, share: Math.round(n.share * 1000) / 1000 })),

@@ -1,9 +1,8 @@
-import type { Answers } from '../intake/answers'
 import { has } from '../intake/facts/has'
 import { wants } from '../intake/facts/wants'
 import { dangers } from '../intake/questions/dangers'
 import { defects } from '../intake/questions/defects'
-import { reader } from '../intake/reader'
+import type { Session } from '../intake/session'
 import type { PolishLevel } from './context'
 import type { Estimate } from './estimate-types'
 import { expectationOf, removalOf, type SequenceId, sequenceById } from './paint'
@@ -28,15 +27,16 @@ const fives = (share: number): number => Math.round(share * 20) / 20
 
 /** The honest sentence about the result, with the share of visible marks that goes. */
 export const expectationPhrase = (
-  answers: Answers,
+  s: Session,
   level: PolishLevel,
   paint: PaintOf,
 ): Estimate['expectation'] => {
-  const r = reader(answers)
+  const r = s.reader
+  const read = s.begin()
   if (!wants(r, 'paint') || level === 'none') {
     const key =
       has(r, dangers, 'matte') && wants(r, 'paint', 'protect') ? 'expect.matte' : 'expect.none'
-    return { removedShare: null, phrase: { key }, because: r.because() }
+    return { removedShare: null, phrase: { key }, because: s.names(read) }
   }
   const marks = (r.value(defects) ?? []).flatMap((d) => CLASSES[d] ?? [])
   const factors = paint.assessment.panels.map((p) => p.permit.factor)
@@ -50,6 +50,6 @@ export const expectationPhrase = (
       key: deep ? 'expect.share-deep' : 'expect.share',
       params: { low: removedShare.low, high: Math.min(0.95, removedShare.high) },
     },
-    because: [...new Set([...r.because(), ...paint.because])].sort(),
+    because: [...new Set([...s.names(read), ...paint.because])].sort(),
   }
 }

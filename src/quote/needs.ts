@@ -1,6 +1,7 @@
-import type { Answers } from '../intake/answers'
+import type { Marks } from '../intake/marks'
 import type { Reader } from '../intake/reader'
-import { type World, type Worlds, worlds } from '../intake/worlds'
+import type { Session } from '../intake/session'
+import { type World, type Worlds, worldsIn } from '../intake/worlds'
 import type { Context, ThreePoint } from './context'
 import type { EventRule, Lag, Need, RefusalRule, StepRule } from './rules'
 
@@ -16,6 +17,7 @@ export type RunStep = {
   readonly rule: StepRule
   readonly worlds: readonly World<StepNeed | null>[]
   readonly because: readonly string[]
+  readonly reads: Marks
   /** How likely the step is needed, over all worlds. */
   readonly chance: number
 }
@@ -30,9 +32,6 @@ export type RunEvent = {
   readonly because: readonly string[]
   readonly chance: number
 }
-
-const refusedBy = (step: string, refusals: readonly RefusalRule[]): readonly RefusalRule[] =>
-  refusals.filter((x) => x.steps !== 'all' && x.steps.includes(step))
 
 const inWorld = (
   rule: StepRule,
@@ -57,29 +56,33 @@ const chanceOf = <R>(found: Worlds<R | null>, each: (result: R) => number): numb
     found.worlds.reduce((sum, w) => sum + (w.result === null ? 0 : w.weight * each(w.result)), 0),
   )
 
-/** Runs one step in all worlds; what is refused there is not needed there. */
+/** Runs one step in all worlds; what one of its refusals holds for is not needed there. */
 export const runStep = (
   rule: StepRule,
   refusals: readonly RefusalRule[],
-  answers: Answers,
+  s: Session,
   c: Context,
 ): RunStep => {
-  const mine = refusedBy(rule.id, refusals)
-  const found = worlds(answers, (r) => inWorld(rule, mine, r, c))
+  const found = worldsIn(s, (r) => inWorld(rule, refusals, r, c))
   return {
     rule,
     worlds: found.worlds,
-    because: found.because,
+    reads: found.reads,
+    get because() {
+      return found.because
+    },
     chance: chanceOf(found, (n) => n.need.chance ?? 1),
   }
 }
 
-export const runEvent = (rule: EventRule, answers: Answers, c: Context): RunEvent => {
-  const found = worlds(answers, (r) => rule.need(r, c))
+export const runEvent = (rule: EventRule, s: Session, c: Context): RunEvent => {
+  const found = worldsIn(s, (r) => rule.need(r, c))
   return {
     id: rule.id,
     worlds: found.worlds,
-    because: found.because,
+    get because() {
+      return found.because
+    },
     chance: chanceOf(found, (n) => n.chance),
   }
 }

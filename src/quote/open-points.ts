@@ -48,7 +48,8 @@ import { wetWhere } from '../intake/questions/wet-where'
 import { wheels } from '../intake/questions/wheels'
 import { year } from '../intake/questions/year'
 import { yearCheck } from '../intake/questions/year-check'
-import { type Reader, reader } from '../intake/reader'
+import type { Reader } from '../intake/reader'
+import { session } from '../intake/session'
 import type { Context } from './context'
 import { has, is } from './risks/read'
 import type { OpenRule } from './rules'
@@ -138,8 +139,9 @@ export const openPoints: readonly OpenRule[] = [...unsettled, ...stated, ...cont
 export const openPointsOf = (
   answers: Answers,
   c: Context,
+  s = session(answers),
 ): readonly { readonly id: string; readonly because: readonly string[] }[] =>
   openPoints.flatMap(({ id, when }) => {
-    const r = reader(answers)
-    return when(r, c) ? [{ id, because: r.because() }] : []
+    const marks = s.begin()
+    return when(s.reader, c) ? [{ id, because: s.names(marks) }] : []
   })

@@ -4,6 +4,7 @@ import type { EstimatePlan } from './estimate-types'
 import type { RunStep, StepNeed } from './needs'
 import type { After, Task } from './plan'
 import { planReady } from './plan/ready'
+import type { StepRule } from './rules'
 import { pertMean } from './spread'
 
 /** Mean person-minutes of a step where it is needed, over its worlds. */
@@ -29,9 +30,27 @@ export const likeliest = (run: RunStep): StepNeed | null => {
 
 type Planned = { readonly run: RunStep; readonly minutes: number }
 
+type Waits = Planned & { readonly at: number; readonly lag: StepNeed['lag'] }
+
+/** Predecessors that must be said: those with a lag, and those no later predecessor implies. */
+const nearest = (rule: StepRule, byId: ReadonlyMap<string, Waits>): readonly Waits[] => {
+  const present = rule.after.flatMap((id) => byId.get(id) ?? [])
+  const implied = new Set<string>()
+  const said = new Set<Waits>()
+  for (const o of [...present].sort((a, b) => b.at - a.at)) {
+    if (!implied.has(o.run.rule.id)) for (const id of o.run.rule.after) implied.add(id)
+    else if (!o.lag?.minutes) continue
+    said.add(o)
+  }
+  return present.filter((o) => said.has(o))
+}
+
 /** Steps of one track wait for those of the track with a lower order; hard predecessors carry lags. */
-const linksOf = (each: Planned, all: readonly Planned[]): readonly After[] => {
-  const { rule } = each.run
+const linksOf = (
+  { run: { rule } }: Planned,
+  all: readonly Planned[],
+  byId: ReadonlyMap<string, Waits>,
+): readonly After[] => {
   const links = new Map<string, After>()
   const add = (id: string, lag: number, kind: After['lagKind'], block: After['block']): void => {
     const was = links.get(id)
@@ -40,12 +59,8 @@ const linksOf = (each: Planned, all: readonly Planned[]): readonly After[] => {
   const before = all.filter((o) => o.run.rule.track === rule.track && o.run.rule.order < rule.order)
   const last = before.reduce((most, o) => Math.max(most, o.run.rule.order), -1)
   for (const o of before) if (o.run.rule.order === last) add(o.run.rule.id, 0, 'elapsed', 'car')
-  for (const id of rule.after) {
-    const o = all.find((other) => other.run.rule.id === id)
-    if (!o) continue
-    const lag = likeliest(o.run)?.lag
-    add(id, lag?.minutes ?? 0, lag?.kind ?? 'elapsed', lag?.blocks ?? 'car')
-  }
+  for (const { run, lag } of nearest(rule, byId))
+    add(run.rule.id, lag?.minutes ?? 0, lag?.kind ?? 'elapsed', lag?.blocks ?? 'car')
   return [...links.values()]
 }
 
@@ -62,8 +77,12 @@ const withFinal = (tasks: readonly Task[], all: readonly Planned[]): readonly Ta
   return [...tasks.slice(0, -1), { ...final, after: [...final.after, ...extra] }]
 }
 
-export const tasksOf = (all: readonly Planned[]): readonly Task[] =>
-  withFinal(
+/** The steps as tasks of the planner. */
+export const tasksOf = (all: readonly Planned[]): readonly Task[] => {
+  const byId = new Map(
+    all.map((p, at) => [p.run.rule.id, { ...p, at, lag: likeliest(p.run)?.lag ?? null }] as const),
+  )
+  return withFinal(
     all.map(
       (p): Task => ({
         id: p.run.rule.id,
@@ -71,13 +90,14 @@ export const tasksOf = (all: readonly Planned[]): readonly Task[] =>
         crewMax: p.run.rule.crewMax,
         machine: p.run.rule.machine,
         needs: { bay: p.run.rule.bay, lift: p.run.rule.lift },
-        after: linksOf(p, all),
+        after: linksOf(p, all, byId),
         pausable: p.run.rule.pausable,
         ...(p.run.rule.outside ? { outside: true } : {}),
       }),
     ),
     all,
   )
+}
 
 /**
  * When the car is ready: likely from the middle of the labour, cautious from its 80th percentile.

@@ -107,3 +107,13 @@ export const refusals: readonly RefusalRule[] = [
     when: (r) => fires(is(r, headliner, 'loose')),
   },
 ]
+
+const byStep = new Map<string, readonly RefusalRule[]>()
+for (const rule of refusals)
+  for (const step of rule.steps === 'all' ? [] : rule.steps)
+    byStep.set(step, [...(byStep.get(step) ?? []), rule])
+
+const NONE: readonly RefusalRule[] = []
+
+/** The refusals that may take this step out of scope. */
+export const refusalsOf = (step: string): readonly RefusalRule[] => byStep.get(step) ?? NONE

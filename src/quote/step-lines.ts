@@ -1,12 +1,11 @@
+import { merge, noMarks } from '../intake/marks'
+import type { Session } from '../intake/session'
 import type { Adjustment } from './adjustment'
 import type { StudioSettings, ThreePoint } from './context'
 import type { CouldAdd, EstimateStep } from './estimate-types'
 import type { RunEvent, RunStep } from './needs'
 import { likeliest, meanMinutes } from './plan-of'
 import { pertMean } from './spread'
-
-const union = (lists: readonly (readonly string[])[]): readonly string[] =>
-  [...new Set(lists.flat())].sort()
 
 /** Minutes over all worlds in which the step is needed: the widest ends, the weighted middle. */
 const minutesOf = (run: RunStep, pace: number): ThreePoint => {
@@ -38,9 +37,19 @@ export const estimateSteps = (
   all: readonly RunStep[],
   pace: (id: string) => number,
   applied: readonly Adjustment[],
+  told: Session,
 ): readonly EstimateStep[] => {
   const present = new Set(inScope.map((r) => r.rule.id))
-  const reasons = new Map(all.map((r) => [r.rule.id, r.because]))
+  const reasons = new Map(all.map((r) => [r.rule.id, r.reads]))
+  const because = (run: RunStep): readonly string[] => {
+    const marks = noMarks()
+    merge(marks, run.reads)
+    for (const id of run.rule.after) {
+      const reads = reasons.get(id)
+      if (reads !== undefined) merge(marks, reads)
+    }
+    return told.names(marks)
+  }
   return [...inScope]
     .sort((a, b) => a.rule.order - b.rule.order)
     .map((run): EstimateStep => {
@@ -55,7 +64,7 @@ export const estimateSteps = (
         expectedMinutes: Math.round(run.chance * meanMinutes(run, pace(rule.id))),
         quantity: now?.need.quantity ?? { amount: 1, unit: 'car' },
         chance: Math.round(run.chance * 1000) / 1000,
-        because: union([run.because, ...rule.after.map((id) => reasons.get(id) ?? [])]),
+        because: because(run),
         cautions: now?.cautions ?? [],
         after: rule.after.filter((id) => present.has(id)),
         lagMinutes: now?.lag?.minutes ?? 0,

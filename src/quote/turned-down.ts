@@ -1,5 +1,5 @@
-import type { Answers } from '../intake/answers'
-import { worlds } from '../intake/worlds'
+import type { Session } from '../intake/session'
+import { worldsIn } from '../intake/worlds'
 import type { Context } from './context'
 import type { Estimate } from './estimate-types'
 import type { RefusalRule } from './rules'
@@ -10,11 +10,11 @@ const LEAST = 0.2
 /** What is refused, with its reason; what only may be refused stays an open point. */
 export const turnedDownOf = (
   refusals: readonly RefusalRule[],
-  answers: Answers,
+  s: Session,
   c: Context,
 ): Estimate['scope']['turnedDown'] =>
   refusals.flatMap((rule) => {
-    const found = worlds(answers, (r) => rule.when(r, c))
+    const found = worldsIn(s, (r) => rule.when(r, c))
     const holding = found.worlds.filter((w) => w.result !== null)
     const weight = holding.reduce((sum, w) => sum + w.weight, 0)
     const first = holding[0]?.result

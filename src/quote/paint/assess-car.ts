@@ -49,6 +49,9 @@ const wishMost: Readonly<Record<Wish, SequenceId>> = {
   show: 'two-step',
 }
 
+/** What holds when the studio set nothing of its own. */
+const asIs = clampSettings()
+
 const depth = (id: SequenceId | null): number => (id === null ? -1 : sequenceIds.indexOf(id))
 
 /** Deepest sequence that at least this share of the panels allows. */
@@ -88,7 +91,7 @@ const flagsOf = (panels: readonly PanelAssessment[]): readonly Why[] => {
  * one light step. All lengths µm.
  */
 export const assessCar = (input: PaintInput): PaintAssessment => {
-  const { settings, clamped } = clampSettings(input.settings)
+  const { settings, clamped } = input.settings ? clampSettings(input.settings) : asIs
   const readings = input.readings ?? []
   const gauge = input.gauge ?? {}
   const facts = withRead(input.panels, readings)

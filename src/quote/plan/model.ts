@@ -1,5 +1,5 @@
 import { tails } from './critical-path'
-import type { Network } from './network'
+import type { Arc, Network } from './network'
 import { CREW_RATE, type Studio, type Task, taskSpan } from './task'
 import { dayOf, utcOfEnd, type WorkingAxis, workAfter } from './working-axis'
 
@@ -41,15 +41,21 @@ export const makeModel = (
   )
   const week = weekMinutes(axis.studio)
   const share = week.reduce((sum, minutes) => sum + minutes, 0) / (7 * 1440)
-  const working = network.next.map((arcs, i) =>
-    arcs.map((arc) => {
-      const link = tasks[arc.task]!.after.find((after) => after.id === tasks[i]!.id)!
-      return { task: arc.task, lag: link.lagKind === 'elapsed' ? link.lag * share : link.lag }
-    }),
-  )
+  const working: Arc[][] = tasks.map(() => [])
+  for (const [task, { after }] of tasks.entries())
+    for (const [k, { lag, lagKind }] of after.entries()) {
+      const from = network.before[task]![k]!.task
+      working[from]!.push({ task, lag: lagKind === 'elapsed' ? lag * share : lag })
+    }
   const tail = tails(alone, { ...network, next: working })
   const longestDay = week.reduce((most, minutes) => Math.max(most, minutes), 0)
   return { tasks, network, axis, alone, together, tail, notBefore, peopleOn, longestDay }
+}
+
+/** The same job with every task's minutes times `factor`. */
+export const stretched = (model: JobModel, factor: number): JobModel => {
+  const tasks = model.tasks.map((task) => ({ ...task, minutes: task.minutes * factor }))
+  return makeModel(tasks, model.network, model.axis, model.notBefore, model.peopleOn)
 }
 
 /** Working minute at which the k-th predecessor of a task lets it start. */
@@ -85,20 +91,18 @@ export const sameDayStart = (model: JobModel, from: number, span: number): numbe
 /** For each task the working minutes people spend on it and on everything that must come before. */
 const workUpTo = (model: JobModel): number[] => {
   const own = model.alone.map((span, i) => (model.tasks[i]!.outside === true ? 0 : span))
-  const earlier = own.map(() => new Set<number>())
-  return model.network.order.reduce(
-    (sums, task) => {
-      const set = earlier[task]!
-      for (const arc of model.network.before[task]!) {
-        set.add(arc.task)
-        for (const other of earlier[arc.task]!) set.add(other)
-      }
-      sums[task] = own[task]!
-      for (const other of set) sums[task]! += own[other]!
-      return sums
-    },
-    [...own],
-  )
+  const size = own.length
+  const earlier = new Uint8Array(size * size)
+  const sums = [...own]
+  for (const task of model.network.order) {
+    const row = task * size
+    for (const arc of model.network.before[task]!) {
+      earlier[row + arc.task] = 1
+      for (let k = 0; k < size; k++) earlier[row + k]! |= earlier[arc.task * size + k]!
+    }
+    for (let k = 0; k < size; k++) if (earlier[row + k] === 1) sums[task]! += own[k]!
+  }
+  return sums
 }
 
 /**

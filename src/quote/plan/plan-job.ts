@@ -65,21 +65,23 @@ export const modelJob = (
 
 export type SolvedJob = { readonly model: JobModel; readonly found: Searched }
 
-/** The best placing of a job, before it is turned into days; a known course is tried first. */
+/** The best placing of a modelled job for the people of its studio. */
+export const solveModel = (model: JobModel, starts: number, known?: Course): SolvedJob => {
+  const people = Math.min(model.axis.studio.people, PEOPLE_PER_CAR)
+  return { model, found: searchCourse(model, people, starts, known) }
+}
+
+/** The best placing of a job, before it is turned into days. */
 export const solveJob = (
   tasks: readonly Task[],
   studio: Studio,
   startLocal: string,
   startMinute = 0,
   limits: PlanLimits = {},
-  known?: Course,
 ): Result<SolvedJob, PlanError> =>
   orNoTime(() => {
     const model = modelJob(tasks, studio, startLocal, startMinute, limits)
-    if (!model.ok) return model
-    const people = Math.min(studio.people, PEOPLE_PER_CAR)
-    const found = searchCourse(model.value, people, limits.starts ?? STARTS, known)
-    return ok({ model: model.value, found })
+    return model.ok ? ok(solveModel(model.value, limits.starts ?? STARTS)) : model
   })
 
 /**

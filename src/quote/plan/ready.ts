@@ -1,8 +1,10 @@
 import { ok, type Result } from '../../kernel/result'
 import { dayPlan, momentOf, readyMinute } from './day-plan'
 import type { JobPlan, Moment } from './job-plan'
-import { type PlanError, type PlanLimits, solveJob } from './plan-job'
+import { stretched } from './model'
+import { type PlanError, type PlanLimits, solveJob, solveModel } from './plan-job'
 import type { Studio, Task } from './task'
+import { orNoTime } from './working-axis'
 
 /** Quantiles of the job's whole labour as shares of its mean, such as 0.98 and 1.2. */
 export type LabourRatios = { readonly median: number; readonly p80: number }
@@ -33,19 +35,17 @@ export const planReady = (
   const mean = solveJob(tasks, studio, startLocal, startMinute, limits)
   if (!mean.ok) return mean
   const { model, found } = mean.value
-  const readyAt = (ratio: number): Result<number, PlanError> => {
-    const stretched = tasks.map((task) => ({ ...task, minutes: task.minutes * ratio }))
-    const fewer = { ...limits, starts: FRESH_STARTS }
-    const solved = solveJob(stretched, studio, startLocal, startMinute, fewer, found.course)
-    return solved.ok ? ok(readyMinute(solved.value.model, solved.value.found.placed)) : solved
-  }
-  const likely = readyAt(ratios.median)
-  if (!likely.ok) return likely
-  const cautious = readyAt(ratios.p80)
-  if (!cautious.ok) return cautious
-  return ok({
-    plan: dayPlan(model, found.placed),
-    readyLikely: momentOf(model, likely.value),
-    readyCautious: momentOf(model, Math.max(likely.value, cautious.value)),
+  return orNoTime(() => {
+    const readyAt = (ratio: number): number => {
+      const longer = solveModel(stretched(model, ratio), FRESH_STARTS, found.course)
+      return readyMinute(longer.model, longer.found.placed)
+    }
+    const likely = readyAt(ratios.median)
+    const cautious = readyAt(ratios.p80)
+    return ok({
+      plan: dayPlan(model, found.placed),
+      readyLikely: momentOf(model, likely),
+      readyCautious: momentOf(model, Math.max(likely, cautious)),
+    })
   })
 }

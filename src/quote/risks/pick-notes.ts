@@ -1,6 +1,7 @@
 import type { Answers } from '../../intake/answers'
 import type { Phrase } from '../../intake/question'
-import { worlds } from '../../intake/worlds'
+import { session } from '../../intake/session'
+import { worldsIn } from '../../intake/worlds'
 import type { Context } from '../context'
 import { type RiskRule, SEVERITIES, type Severity } from '../rules'
 import { COVERS } from './covers'
@@ -29,10 +30,11 @@ export const raisedNotes = (
   rules: readonly RiskRule[],
   answers: Answers,
   context: Context,
+  s = session(answers),
 ): readonly Note[] => {
   const picked = new Map<string, { note: Note; weight: number }>()
   for (const rule of rules) {
-    const states = worlds(answers, (r) => rule.when(r, context))
+    const states = worldsIn(s, (r) => rule.when(r, context))
     let chance = 0
     let heaviest = -1
     let params: Note['params'] = {}
@@ -70,5 +72,6 @@ export const pickNotes = (
   rules: readonly RiskRule[],
   answers: Answers,
   context: Context,
+  s = session(answers),
 ): readonly Note[] =>
-  raisedNotes(rules, answers, context).filter((n, i) => n.severity !== 'know' || i < MOST_NOTES)
+  raisedNotes(rules, answers, context, s).filter((n, i) => n.severity !== 'know' || i < MOST_NOTES)

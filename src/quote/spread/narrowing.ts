@@ -12,8 +12,8 @@ export type Narrowing = { readonly unknown: string; readonly share: number }
 export const narrowing = (
   input: SpreadInput,
   of: 'price' | 'labour' = 'price',
+  sums = sumsOf(input),
 ): readonly Narrowing[] => {
-  const sums = sumsOf(input)
   const { variance } = momentsFrom(sums, input)[of]
   const minutes = of === 'labour'
   const scaledMean = minutes ? sums.minutes : sums.worth

@@ -53,20 +53,22 @@ const unitTable = (shape: number): Float64Array => {
   return made
 }
 
-/** Writes the STRATA quantiles of a three-point estimate into out, from its two nearest shapes. */
-export const fillPertTable = (t: ThreePoint, out: Float64Array, start = 0): void => {
+/**
+ * A three-point estimate between its two nearest shapes: its quantile in stratum i is
+ * base + lower · low[i] + upper · high[i].
+ */
+export const pertSlope = (t: ThreePoint) => {
   const base = t.optimistic
   const range = t.pessimistic - base
-  if (range === 0) {
-    out.fill(base, start, start + STRATA)
-    return
-  }
-  const place = ((t.mode - base) / range) * SHAPES
+  const place = range === 0 ? 0 : ((t.mode - base) / range) * SHAPES
   const shape = Math.min(SHAPES - 1, Math.floor(place))
   const upper = (place - shape) * range
-  const lower = range - upper
-  const low = unitTable(shape)
-  const high = unitTable(shape + 1)
+  return { base, lower: range - upper, upper, low: unitTable(shape), high: unitTable(shape + 1) }
+}
+
+/** Writes the STRATA quantiles of a three-point estimate into out. */
+export const fillPertTable = (t: ThreePoint, out: Float64Array, start = 0): void => {
+  const { base, lower, upper, low, high } = pertSlope(t)
   for (let i = 0; i < STRATA; i++) out[start + i] = base + lower * low[i]! + upper * high[i]!
 }
 

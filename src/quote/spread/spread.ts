@@ -1,5 +1,4 @@
 import { normalQuantile } from '../../kernel/statistics'
-import { leafGrids } from './leaf-grid'
 import { momentsFrom } from './moments'
 import { sampleOf } from './sample'
 import { carVariance, type SpreadInput } from './spread-input'
@@ -56,12 +55,19 @@ const factorLevels = (logVariance: number): Float64Array => {
   return normalLevels.map((z) => Math.exp(sd * z - logVariance / 2))
 }
 
-/** Labour and price, each point of the sample met by FACTORS values of the car factor. */
+let room = { labour: new Float64Array(0), price: new Float64Array(0) }
+
+/**
+ * Labour and price, each point of the sample met by FACTORS values of the car factor. The room they
+ * stand in is used again by the next call.
+ */
 const withFactor = (input: SpreadInput, sample: ReturnType<typeof sampleOf>, points: number) => {
   const levels = factorLevels(carVariance(input))
   const order = orderOf(points, 0)
-  const labour = new Float64Array(points * FACTORS)
-  const price = new Float64Array(points * FACTORS)
+  const size = points * FACTORS
+  if (room.labour.length !== size)
+    room = { labour: new Float64Array(size), price: new Float64Array(size) }
+  const { labour, price } = room
   const minutes = new Float64Array(points)
   const worth = new Float64Array(points)
   for (const [rate, part] of sample.minutesByRate) {
@@ -93,9 +99,10 @@ const raised = (price: Tally, minimum: number, mean: number, variance: number) =
 /**
  * Labour and price of one car as distributions: PERT steps and chance events, shared unknown answers, one
  * lognormal car factor of mean 1. A fixed Latin hypercube, so equal inputs give equal output everywhere;
- * means and deviations are the closed forms. Throws on an ill-formed input.
+ * means and deviations are the closed forms (`sums` where they are known already). Throws on an ill-formed
+ * input.
  */
-export const spread = (input: SpreadInput): Spread => {
+export const spread = (input: SpreadInput, sums = sumsOf(input)): Spread => {
   const points = input.points ?? DEFAULT_POINTS
   if (
     !(
@@ -107,9 +114,8 @@ export const spread = (input: SpreadInput): Spread => {
   ) {
     throw new RangeError('points must be a power of two from 256 to 16384')
   }
-  const grids = leafGrids(input)
-  const exact = momentsFrom(sumsOf(input, grids), input)
-  const values = withFactor(input, sampleOf(input, grids, points), points)
+  const exact = momentsFrom(sums, input)
+  const values = withFactor(input, sampleOf(input, sums.shapes, points), points)
   const labour = tallyOf(values.labour, exact.labour.mean, exact.labour.variance, 0)
   const price = tallyOf(values.price, exact.price.mean, exact.price.variance, input.fixedMoney)
   const minimum = input.minimumMoney

@@ -1,16 +1,13 @@
-import { type LeafGrid, leafGrids } from './leaf-grid'
-import { cellWeights, covariance, marginal, weightedMean } from './option-tables'
+import { allOpen, eachPair, meanOf, type Shape, shapesOf } from './leaf-tree'
 import { pertMean, pertVariance } from './pert'
 import { comonotoneCovariance } from './pert-table'
 import type { Case, SpreadInput, SpreadItem, Unknown } from './spread-input'
 
-/** Means over option combinations of the same unknowns: minutes, their worth at the rate, other money. */
-type Group = {
-  readonly axes: readonly number[]
-  readonly minutes: Float64Array
-  readonly worth: Float64Array
-  readonly money: Float64Array
-}
+const KINDS = ['minutes', 'worth', 'money'] as const
+
+/** Means per case of all items of one shape: minutes, their worth at the rate, other money. */
+type Means = Readonly<Record<(typeof KINDS)[number], Float64Array>>
+type Group = Means & { readonly shape: Shape }
 
 /** Moments of the sums over all items before the car factor; worth and money in minor units. */
 export type Sums = {
@@ -22,11 +19,9 @@ export type Sums = {
   readonly varMoney: number
   readonly covWorthMoney: number
   /** Per unknown: the means given each of its options. */
-  readonly given: readonly {
-    readonly minutes: Float64Array
-    readonly worth: Float64Array
-    readonly money: Float64Array
-  }[]
+  readonly given: readonly Means[]
+  /** The shape of each item. */
+  readonly shapes: readonly Shape[]
 }
 
 /** Own variance of one case, its chance included. */
@@ -45,34 +40,29 @@ const caseSpread = (c: Case, rate: number) => {
   }
 }
 
-type Own = ReturnType<typeof caseSpread>
+type Own = { -readonly [K in keyof ReturnType<typeof caseSpread>]: number }
 
-const addItem = (
-  item: SpreadItem,
-  { axes, caseOf }: LeafGrid,
-  unknowns: readonly Unknown[],
-  groups: Map<string, Group>,
-  own: { -readonly [K in keyof Own]: number },
-): void => {
+const emptyMeans = (size: number): Means => ({
+  minutes: new Float64Array(size),
+  worth: new Float64Array(size),
+  money: new Float64Array(size),
+})
+
+const addItem = (item: SpreadItem, shape: Shape, groups: Map<Shape, Group>, own: Own): void => {
   const rate = item.ratePerHour / 60
-  const size = caseOf.length
-  const key = axes.join()
-  let group = groups.get(key)
+  let group = groups.get(shape)
   if (group === undefined) {
-    const empty = () => new Float64Array(size)
-    group = { axes, minutes: empty(), worth: empty(), money: empty() }
-    groups.set(key, group)
+    group = { shape, ...emptyMeans(item.cases.length) }
+    groups.set(shape, group)
   }
-  const spreads = item.cases.map((c) => caseSpread(c, rate))
-  const weights = cellWeights(axes, unknowns)
-  for (let cell = 0; cell < size; cell++) {
-    const c = item.cases[caseOf[cell]!]!
-    const s = spreads[caseOf[cell]!]!
-    const weight = weights[cell]!
+  for (const [k, c] of item.cases.entries()) {
+    if (c.chance === 0) continue
+    const s = caseSpread(c, rate)
+    const weight = shape.weights[k]!
     const minutes = c.chance * pertMean(c.minutes)
-    group.minutes[cell]! += minutes
-    group.worth[cell]! += minutes * rate
-    group.money[cell]! += c.chance * pertMean(c.money)
+    group.minutes[k]! += minutes
+    group.worth[k]! += minutes * rate
+    group.money[k]! += c.chance * pertMean(c.money)
     own.varMinutes += weight * s.varMinutes
     own.varWorth += weight * s.varWorth
     own.varMoney += weight * s.varMoney
@@ -80,50 +70,64 @@ const addItem = (
   }
 }
 
+type Centred = Group & { readonly mean: Readonly<Record<(typeof KINDS)[number], number>> }
+
 /** Adds what two groups share through common unknowns; given the options they are independent. */
-const addShared = (
-  a: Group,
-  b: Group,
-  unknowns: readonly Unknown[],
-  total: { -readonly [K in keyof Own]: number },
-): void => {
-  const common = a.axes.filter((axis) => b.axes.includes(axis))
-  if (common.length === 0) return
-  const weights = cellWeights(common, unknowns)
-  const onA = (values: Float64Array) => marginal(a.axes, values, common, unknowns)
-  const onB = (values: Float64Array) => marginal(b.axes, values, common, unknowns)
-  total.varMinutes += covariance(onA(a.minutes), onB(b.minutes), weights)
-  total.varWorth += covariance(onA(a.worth), onB(b.worth), weights)
-  total.varMoney += covariance(onA(a.money), onB(b.money), weights)
-  total.covWorthMoney += covariance(onA(a.worth), onB(b.money), weights)
+const addShared = (a: Centred, b: Centred, unknowns: readonly Unknown[], total: Own): void => {
+  if (!a.shape.axes.some((axis) => b.shape.axes.includes(axis))) return
+  const twice = a === b ? 1 : 2
+  eachPair(a.shape.tree, b.shape.tree, allOpen(unknowns), unknowns, (i, j, weight) => {
+    const worthA = a.worth[i]! - a.mean.worth
+    const worthB = b.worth[j]! - b.mean.worth
+    const moneyA = a.money[i]! - a.mean.money
+    const moneyB = b.money[j]! - b.mean.money
+    const both = weight * twice
+    total.varMinutes += both * (a.minutes[i]! - a.mean.minutes) * (b.minutes[j]! - b.mean.minutes)
+    total.varWorth += both * worthA * worthB
+    total.varMoney += both * moneyA * moneyB
+    total.covWorthMoney += (both / 2) * (worthA * moneyB + worthB * moneyA)
+  })
+}
+
+const givenOf = (input: SpreadInput, groups: readonly Centred[]): readonly Means[] => {
+  const { unknowns } = input
+  const fixed = allOpen(unknowns)
+  return unknowns.map(({ weights }, k) => {
+    const given = emptyMeans(weights.length)
+    for (const group of groups) {
+      const forks = group.shape.axes.includes(k)
+      for (let o = 0; o < weights.length; o++) {
+        fixed[k] = o
+        for (const kind of KINDS)
+          given[kind][o]! += forks
+            ? meanOf(group.shape.tree, group[kind], fixed, unknowns)
+            : group.mean[kind]
+      }
+    }
+    fixed[k] = -1
+    return given
+  })
 }
 
 /** Exact sums of means, variances and covariances, shared unknowns included. Throws on an ill-formed input. */
-export const sumsOf = (input: SpreadInput, grids = leafGrids(input)): Sums => {
+export const sumsOf = (input: SpreadInput): Sums => {
   const { unknowns } = input
-  const groups = new Map<string, Group>()
+  const shapes = shapesOf(input)
+  const groups = new Map<Shape, Group>()
   const total = { varMinutes: 0, varWorth: 0, varMoney: 0, covWorthMoney: 0 }
   input.items.forEach((item, i) => {
-    addItem(item, grids[i]!, unknowns, groups, total)
+    addItem(item, shapes[i]!, groups, total)
   })
-  const all = [...groups.values()]
-  for (const a of all) for (const b of all) addShared(a, b, unknowns, total)
-  const means = { minutes: 0, worth: 0, money: 0 }
-  const given = unknowns.map(({ weights }) => ({
-    minutes: new Float64Array(weights.length),
-    worth: new Float64Array(weights.length),
-    money: new Float64Array(weights.length),
-  }))
-  for (const kind of ['minutes', 'worth', 'money'] as const) {
-    for (const group of all) {
-      const mean = weightedMean(group[kind], cellWeights(group.axes, unknowns))
-      means[kind] += mean
-      given.forEach((g, k) => {
-        const has = group.axes.includes(k)
-        const part = has ? marginal(group.axes, group[kind], [k], unknowns) : undefined
-        for (let o = 0; o < g[kind].length; o++) g[kind][o]! += part === undefined ? mean : part[o]!
-      })
-    }
-  }
-  return { ...means, ...total, given }
+  const open = allOpen(unknowns)
+  const all = [...groups.values()].map((group): Centred => {
+    const of = (kind: (typeof KINDS)[number]) =>
+      meanOf(group.shape.tree, group[kind], open, unknowns)
+    return { ...group, mean: { minutes: of('minutes'), worth: of('worth'), money: of('money') } }
+  })
+  all.forEach((a, i) => {
+    for (const b of all.slice(i)) addShared(a, b, unknowns, total)
+  })
+  const sum = (kind: (typeof KINDS)[number]) => all.reduce((s, group) => s + group.mean[kind], 0)
+  const means = { minutes: sum('minutes'), worth: sum('worth'), money: sum('money') }
+  return { ...means, ...total, given: givenOf(input, all), shapes }
 }

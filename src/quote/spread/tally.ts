@@ -47,7 +47,7 @@ export const tallyOf = (
   const stretch = Math.sqrt(variance / sampled)
   const slope = stretch / width
   const shift = (mean - (mean + off) * stretch - low) / width
-  const upTo = new Float64Array(CELLS + 1)
+  const upTo = new Uint32Array(CELLS + 1)
   for (let j = 0; j < n; j++) {
     const cell = values[j]! * slope + shift
     upTo[cell < 0 ? 1 : cell >= CELLS ? CELLS : (cell | 0) + 1]! += 1
