@@ -5,6 +5,7 @@ import { serve } from '@hono/node-server'
 import { createApp } from './app'
 import { parseConfig } from './config'
 import { openAssets } from './node-assets'
+import { nodeFetch } from './node-fetch'
 import { signInRow } from './routes/acts/sign-in'
 import { newKey, sha256 } from './routes/http/keys'
 import { insertAccess, selectAccesses } from './store/accesses'
@@ -68,11 +69,7 @@ const main = async (): Promise<void> => {
     {
       hostname: config.host,
       port: config.port,
-      fetch: (request, env) => {
-        const socket = (env as { incoming?: { socket?: { remoteAddress?: string } } }).incoming
-          ?.socket
-        return app.fetch(request, { remote: socket?.remoteAddress ?? null })
-      },
+      fetch: nodeFetch(app),
     },
     async (info: AddressInfo) => {
       const host = info.family === 'IPv6' ? `[${info.address}]` : info.address
