@@ -6,6 +6,7 @@ import { insertText } from '../../store/texts'
 import { type Fault, invalid } from '../http/problem'
 import { faultsOf } from '../http/read-input'
 import type { Call, Load } from '../route'
+import { benchFaults, benchTime, mayWrite } from './bench-rules'
 import { appendLines, byOf, type Desk } from './desk'
 
 /** A line as a bench device sends it: its own id, running number and time; the server gives the place. */
@@ -49,7 +50,8 @@ const apart = (
 
 /**
  * Appends bench lines in the order they came; a line whose id is there already is left as it is, so
- * sending again changes nothing. Throws 422 naming each line and field that is wrong.
+ * sending again changes nothing. Throws 422 naming each line and field that is wrong, 409 where the
+ * docket takes no such line.
  */
 export const addBenchLines = (
   call: Call<unknown, unknown, Load>,
@@ -78,6 +80,8 @@ export const addBenchLines = (
         faults.push({ ...f, pointer: `/lines/${i}/body${f.pointer}` })
       return
     }
+    const wrong = benchFaults(line, desk.lines, call.studio.words, call.who)
+    for (const f of wrong) faults.push({ ...f, pointer: `/lines/${i}/body${f.pointer}` })
     texts.push(...own)
     lines.push({
       id: line.id,
@@ -87,11 +91,15 @@ export const addBenchLines = (
       by: byOf(call.who),
       device: line.device,
       n: line.n,
-      at: line.at,
+      at: benchTime(line.at, call.now),
     })
   })
   if (faults.length > 0) throw invalid(faults)
   if (lines.length === 0) return { docket: desk.docket, added: [], already, writes: [] as Stmt[] }
+  mayWrite(
+    desk.docket,
+    lines.map((l) => l.kind),
+  )
   const { writes, docket } = appendLines(desk.id, desk.lines, desk.head, lines)
   return { docket, added: lines.map((l) => l.id), already, writes: [...writes, ...texts] }
 }
