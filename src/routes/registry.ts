@@ -1,8 +1,12 @@
+import { benchRoutes } from './api/bench'
 import { describeRoutes } from './api/describe'
+import { docketRoutes } from './api/dockets'
 import { enquiryRoutes } from './api/enquiries'
+import { jobRoutes } from './api/jobs'
 import { officeRoutes } from './api/office'
 import { quoteRoutes } from './api/quotes'
-import { docketRoutes } from './api/studio'
+import { revisionRoutes } from './api/revisions'
+import { sessionRoutes } from './api/sessions'
 import { transferRoutes } from './api/transfer'
 import { pageRoutes } from './pages'
 import { apiPageRoutes } from './pages/api-page'
@@ -12,6 +16,10 @@ const own: readonly Route[] = [
   ...enquiryRoutes,
   ...quoteRoutes,
   ...docketRoutes,
+  ...revisionRoutes,
+  ...jobRoutes,
+  ...benchRoutes,
+  ...sessionRoutes,
   ...officeRoutes,
   ...transferRoutes,
   ...pageRoutes,

@@ -5,15 +5,10 @@ import { parseValue } from '../../intake/parse'
 import { script } from '../../intake/script'
 import { estimate } from '../../quote/estimate'
 import { engineSettings, studioProfile } from '../../quote/studio-profile'
-import { revokeAccess, selectAccess, selectAccesses } from '../../store/accesses'
-import { deleteSession, deleteSessionsOf } from '../../store/sessions'
 import { insertSettings } from '../../store/settings'
 import { inputOf } from '../acts/estimating'
 import { profileFaults } from '../acts/profile-faults'
-import { makeLink, tradeForSession } from '../acts/sign-in'
 import { estimateView, questionView } from '../acts/views'
-import { setCookie, studioCookie } from '../http/cookies'
-import { sha256 } from '../http/keys'
 import { type Fault, invalid, Problem } from '../http/problem'
 import { faultsOf } from '../http/read-input'
 import { type Route, route, type Studio } from '../route'
@@ -74,100 +69,7 @@ const tried = (studio: Studio, change: Readonly<Record<string, unknown>>) => {
   return engineSettings(parsed.data, studio.rev, studio.engine.zone)
 }
 
-/** A device is named to the outside by a part of its hash, which opens nothing. */
-const deviceId = (hash: string): string => hash.slice(0, 16)
-
 export const officeRoutes: readonly Route[] = [
-  route({
-    id: 'session.open',
-    face: 'api',
-    method: 'POST',
-    path: '/api/v1/session',
-    rights: 'public',
-    summary: 'Trade a sign-in code for a session cookie.',
-    body: z.strictObject({ code: z.string().regex(/^[A-Za-z0-9_-]{16,100}$/) }),
-    answers: { 204: null },
-    rate: { name: 'sign-in', perMinute: 30 },
-    load: async ({ body }) => ({ link: selectAccess(await sha256(body.code)) }),
-    act: async (call) => {
-      const { cookie, writes } = await tradeForSession(call, call.loaded.link[0])
-      return { status: 204, cookies: [cookie], writes }
-    },
-  }),
-  route({
-    id: 'session.close',
-    face: 'api',
-    method: 'DELETE',
-    path: '/api/v1/session',
-    rights: 'bench',
-    summary: 'Sign this browser out.',
-    answers: { 204: null },
-    act: ({ who, secure }) => ({
-      status: 204,
-      writes:
-        who.kind !== 'nobody' && who.kind !== 'customer' && who.session
-          ? [deleteSession(who.session)]
-          : [],
-      cookies: [setCookie(studioCookie(secure), '', { secure, seconds: 0 })],
-    }),
-  }),
-  route({
-    id: 'devices.list',
-    face: 'api',
-    method: 'GET',
-    path: '/api/v1/devices',
-    rights: 'owner',
-    summary: 'Devices that are signed in or hold a key.',
-    answers: { 200: anyAnswer },
-    load: () => ({ devices: selectAccesses(['owner', 'bench']) }),
-    act: ({ loaded }) => ({
-      status: 200,
-      json: {
-        devices: loaded.devices.map((d) => ({
-          id: deviceId(d.hash),
-          rights: d.kind,
-          label: d.label,
-          createdAt: new Date(d.createdAt).toISOString(),
-        })),
-      },
-    }),
-  }),
-  route({
-    id: 'devices.add',
-    face: 'api',
-    method: 'POST',
-    path: '/api/v1/devices',
-    rights: 'owner',
-    summary: 'A sign-in link for a further device; it works once, for ten minutes.',
-    body: z.strictObject({
-      label: maybe(z.string().min(1).max(80)),
-      rights: maybe(z.enum(['owner', 'bench'])),
-    }),
-    answers: { 201: anyAnswer },
-    act: async (call) => {
-      const rights = call.body.rights ?? 'bench'
-      const { code, link, writes } = await makeLink(call, rights, call.body.label ?? rights)
-      return { status: 201, writes, json: { code, link, rights } }
-    },
-  }),
-  route({
-    id: 'devices.remove',
-    face: 'api',
-    method: 'DELETE',
-    path: '/api/v1/devices/:device',
-    rights: 'owner',
-    summary: 'End a device and every session it has.',
-    answers: { 204: null },
-    load: () => ({ devices: selectAccesses(['owner', 'bench']) }),
-    act: ({ loaded, params, now }) => {
-      const found = loaded.devices.find((d) => deviceId(d.hash) === params.device)
-      if (!found) throw new Problem('unknown')
-      return {
-        status: 204,
-        writes: [deleteSessionsOf(found.hash), revokeAccess(found.hash, now).stmt],
-      }
-    },
-  }),
   route({
     id: 'estimates.try',
     face: 'api',
@@ -186,6 +88,12 @@ export const officeRoutes: readonly Route[] = [
         ...parseAnswers(body.answers),
         'begun-year': { value: new Date(now).getUTCFullYear() },
       }
+      const unknown = (body.readings ?? []).flatMap((r, i) =>
+        studio.words.has(`panel.${r.panel}`)
+          ? []
+          : [{ pointer: `/readings/${i}/panel`, code: 'ERR_VALUE' }],
+      )
+      if (unknown.length > 0) throw invalid(unknown)
       const settings = body.settings === undefined ? studio.engine : tried(studio, body.settings)
       const made = estimate({
         ...inputOf(studio, now, answers, { readings: body.readings ?? [] }),

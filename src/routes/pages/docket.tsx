@@ -1,89 +1,12 @@
-import type { Adjustment } from '../../docket/kinds'
-import { STATES, type State } from '../../docket/states'
 import { paths } from '../../pages/paths'
-import { DocketPage, type DocketPageProps } from '../../pages/studio/docket-page'
 import type { MessageView } from '../../pages/studio/docket-view'
-import { checkMatch, type Desk, deskLoad, openDesk } from '../acts/desk'
-import { dateJob, move } from '../acts/moving'
-import { eraseMine } from '../acts/my-data'
-import { reply } from '../acts/replying'
+import { openDesk } from '../acts/desk'
 import { revise, revisionOf, send } from '../acts/revising'
 import { invalid, Problem } from '../http/problem'
 import { type Outcome, type Route, route } from '../route'
 import { adjustmentsOf } from './adjust-form'
-import { docketView } from './docket-view'
-import {
-  type Any,
-  fieldErrors,
-  formOf,
-  frameOf,
-  keptOf,
-  onceOf,
-  orAgain,
-  page,
-  seeOther,
-  textOf,
-  withRev,
-} from './page'
-
-const load = ({ params }: { readonly params: Readonly<Record<string, string>> }) =>
-  deskLoad(params.id ?? '')
-
-const SHEET = new Set<State>([
-  'agreed',
-  'dated',
-  'on-bench',
-  'held',
-  'finished',
-  'part-done',
-  'uncollected',
-  'come-back',
-  'handed-over',
-])
-
-/** The studio's own work names stay the same from one revision to the next. */
-const ownStep = (desk: Desk): string => {
-  const used = new Set(
-    desk.docket.revisions.flatMap((r) =>
-      r.adjustments.flatMap((a) => (a.kind === 'add' ? [a.step] : [])),
-    ),
-  )
-  let n = used.size + 1
-  while (used.has(`own-${n}`)) n += 1
-  return `own-${n}`
-}
-
-const inForce = (desk: Desk): readonly Adjustment[] =>
-  desk.docket.revisions.at(-1)?.adjustments ?? []
-
-const docketPage = (
-  call: Any,
-  desk: Desk,
-  adjustments: readonly Adjustment[],
-  more: Partial<Pick<DocketPageProps, 'errors' | 'kept' | 'trial' | 'message'>> = {},
-  status = 200,
-): Outcome => {
-  const reference = desk.docket.reference
-  return page(
-    <DocketPage
-      frame={frameOf(call, reference ? { who: reference, reference } : {})}
-      docket={docketView(call, desk, adjustments)}
-      once={onceOf(call)}
-      {...(SHEET.has(desk.docket.state) ? { benchHref: paths.bench(desk.id) } : {})}
-      {...more}
-    />,
-    status,
-  )
-}
-
-const back = (call: Any, problem: Problem, desk: Desk): Outcome =>
-  docketPage(
-    call,
-    desk,
-    inForce(desk),
-    { errors: fieldErrors(call, problem), kept: keptOf(formOf(call)) },
-    422,
-  )
+import { docketPage, inForce, load, ownStep } from './docket-render'
+import { fieldErrors, formOf, keptOf, orAgain, seeOther, textOf, withRev } from './page'
 
 export const docketPageRoutes: readonly Route[] = [
   route({
@@ -183,97 +106,6 @@ export const docketPageRoutes: readonly Route[] = [
       }
       const now = { ...desk, docket: done.docket }
       return { ...docketPage(call, now, inForce(now), { message }), writes: done.writes }
-    },
-  }),
-  route({
-    id: 'page.docket.date',
-    face: 'page',
-    method: 'POST',
-    path: '/studio/d/:id/date',
-    rights: 'owner',
-    summary: 'Set the day the work begins.',
-    body: 'form',
-    answers: { 303: null },
-    load,
-    act: (call) => {
-      const desk = openDesk(call.loaded)
-      const form = formOf(call)
-      return orAgain(
-        () => {
-          const start = textOf(form, 'start') ?? ''
-          if (!/^\d{4}-\d{2}-\d{2}$/.test(start))
-            throw invalid([{ pointer: '/start', code: 'ERR_DATE' }])
-          const at = /^(\d{2}):(\d{2})$/.exec(form.get('startTime') ?? '')
-          const startMinute = at ? Number(at[1]) * 60 + Number(at[2]) : undefined
-          const done = dateJob(withRev(call, form), desk, { start, startMinute })
-          return seeOther(paths.docket(desk.id), { writes: done.writes })
-        },
-        (problem) => back(call, problem, desk),
-      )
-    },
-  }),
-  route({
-    id: 'page.docket.move',
-    face: 'page',
-    method: 'POST',
-    path: '/studio/d/:id/move',
-    rights: 'bench',
-    summary: 'Move a docket by hand.',
-    body: 'form',
-    answers: { 303: null },
-    load,
-    act: (call) => {
-      const desk = openDesk(call.loaded)
-      const form = formOf(call)
-      const to = STATES.find((s) => s === form.get('to'))
-      return orAgain(
-        () => {
-          if (!to) throw invalid([{ pointer: '/to', code: 'ERR_VALUE' }])
-          const done = move(withRev(call, form), desk, to, textOf(form, 'why')?.slice(0, 1000))
-          return seeOther(paths.docket(desk.id), { writes: done.writes })
-        },
-        (problem) => back(call, problem, desk),
-      )
-    },
-  }),
-  route({
-    id: 'page.docket.reply',
-    face: 'page',
-    method: 'POST',
-    path: '/studio/d/:id/reply',
-    rights: 'owner',
-    summary: 'Reply to the customer’s question.',
-    body: 'form',
-    answers: { 303: null },
-    load,
-    act: (call) => {
-      const desk = openDesk(call.loaded)
-      const form = formOf(call)
-      return orAgain(
-        () => {
-          const text = textOf(form, 'text')?.slice(0, 2000)
-          if (text === undefined) throw invalid([{ pointer: '/text', code: 'ERR_REQUIRED' }])
-          const { writes } = reply(withRev(call, form), desk, text)
-          return seeOther(paths.docket(desk.id), { writes })
-        },
-        (problem) => back(call, problem, desk),
-      )
-    },
-  }),
-  route({
-    id: 'page.docket.erase',
-    face: 'page',
-    method: 'POST',
-    path: '/studio/d/:id/erasure',
-    rights: 'owner',
-    summary: 'Delete what tells who a customer is.',
-    body: 'form',
-    answers: { 303: null },
-    load,
-    act: (call) => {
-      const desk = openDesk(call.loaded)
-      checkMatch(withRev(call, formOf(call)), desk.docket)
-      return seeOther(paths.docket(desk.id), eraseMine(call, desk))
     },
   }),
 ]

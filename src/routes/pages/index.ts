@@ -1,17 +1,33 @@
 import type { Route } from '../route'
+import { afterRoutes } from './after'
 import { benchPageRoutes } from './bench'
 import { conversationRoutes } from './conversation'
+import { deviceRoutes } from './devices'
 import { docketPageRoutes } from './docket'
-import { officePageRoutes } from './office'
+import { docketMoveRoutes } from './docket-moves'
+import { handoverRoutes } from './handover'
+import { listRoutes } from './list'
+import { photoRoutes } from './photos'
 import { quotePageRoutes } from './quote'
+import { sendingRoutes } from './sending'
+import { settingsRoutes } from './settings'
+import { signInRoutes } from './sign-in'
 import { startRoutes } from './start'
 
 /** Every page, in the order a customer and then the studio meets them. */
 export const pageRoutes: readonly Route[] = [
   ...startRoutes,
   ...conversationRoutes,
+  ...photoRoutes,
+  ...sendingRoutes,
   ...quotePageRoutes,
-  ...officePageRoutes,
+  ...afterRoutes,
+  ...signInRoutes,
+  ...listRoutes,
+  ...settingsRoutes,
+  ...deviceRoutes,
   ...docketPageRoutes,
+  ...docketMoveRoutes,
   ...benchPageRoutes,
+  ...handoverRoutes,
 ]

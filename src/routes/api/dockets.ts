@@ -1,0 +1,188 @@
+import * as z from 'zod'
+import { TURNS } from '../../docket/states'
+import { estimate } from '../../quote/estimate'
+import { listHeads } from '../../store/heads'
+import { checkMatch, deskLoad, openDesk } from '../acts/desk'
+import { openEnquiry } from '../acts/enquiry'
+import { deskInput } from '../acts/estimating'
+import { movesByHand } from '../acts/moving'
+import { eraseMine } from '../acts/my-data'
+import { readPlace, writePlace } from '../acts/place'
+import { enquiryView, estimateView } from '../acts/views'
+import { type Route, route } from '../route'
+import { docketAnswer, linesAnswer, listAnswer, openedAnswer } from './shapes'
+
+const base = '/api/v1/dockets'
+const maybe = z.exactOptional
+type Params = { readonly params: Readonly<Record<string, string>> }
+const load = ({ params }: Params) => deskLoad(params.id ?? '')
+const etag = (rev: number) => ({ etag: `"${rev}"` })
+
+export const docketRoutes: readonly Route[] = [
+  route({
+    id: 'docket.open',
+    face: 'api',
+    method: 'POST',
+    path: base,
+    rights: 'owner',
+    summary: 'The studio opens a docket itself, for somebody on the phone.',
+    body: z.strictObject({ language: maybe(z.string().max(20)) }),
+    answers: { 201: openedAnswer },
+    act: async (call) => {
+      const made = await openEnquiry(call, call.body.language ?? 'en', 'studio')
+      const view = enquiryView(made.desk, made.desk.answers, call.studio.words)
+      return {
+        status: 201,
+        headers: { location: `${base}/${made.id}`, ...etag(view.rev) },
+        writes: made.writes,
+        json: {
+          id: made.id,
+          key: made.key,
+          state: view.state,
+          rev: view.rev,
+          script: view.script,
+          question: view.question,
+          progress: view.progress,
+        },
+      }
+    },
+  }),
+  route({
+    id: 'docket.list',
+    face: 'api',
+    method: 'GET',
+    path: base,
+    rights: 'bench',
+    summary: 'Dockets by whose turn it is, latest first; `after` is the `next` of the page before.',
+    query: z.strictObject({
+      turn: maybe(z.enum(TURNS)),
+      q: maybe(z.string().max(100)),
+      after: maybe(z.string().max(200)),
+      limit: maybe(z.string().regex(/^(100|[1-9]\d?)$/)),
+    }),
+    answers: { 200: listAnswer },
+    load: ({ query }) => ({
+      heads: listHeads({
+        limit: Number(query.limit ?? 50) + 1,
+        ...(query.turn === undefined ? {} : { turn: query.turn }),
+        ...(query.q === undefined || query.q.trim() === '' ? {} : { q: query.q.trim() }),
+        ...(query.after === undefined ? {} : { after: readPlace(query.after) }),
+      }),
+    }),
+    act: ({ loaded, query, studio }) => {
+      const limit = Number(query.limit ?? 50)
+      const page = loaded.heads.slice(0, limit)
+      const last = page.at(-1)
+      return {
+        status: 200,
+        json: {
+          dockets: page.map((h) => ({
+            id: h.docket,
+            reference: h.reference,
+            state: h.state,
+            turn: h.turn,
+            rev: h.rev,
+            title: h.title,
+            name: h.personName,
+            wantedBy: h.wantedBy,
+            jobDate: h.jobDate,
+            readyDate: h.readyDate,
+            riskiest:
+              h.riskiest === null
+                ? null
+                : { id: h.riskiest, text: studio.words.say(`risk.${h.riskiest}`) },
+            price:
+              h.priceLow === null
+                ? null
+                : {
+                    low: h.priceLow,
+                    likely: h.priceLikely,
+                    high: h.priceHigh,
+                    currency: h.currency,
+                  },
+            doubtful: h.doubtful,
+            receivedAt: h.receivedAt === null ? null : new Date(h.receivedAt).toISOString(),
+            changedAt: new Date(h.updatedAt).toISOString(),
+          })),
+          next: loaded.heads.length > limit && last ? writePlace(last) : null,
+        },
+      }
+    },
+  }),
+  route({
+    id: 'docket.read',
+    face: 'api',
+    method: 'GET',
+    path: `${base}/:id`,
+    rights: 'bench',
+    summary: 'One docket as it stands, with its estimate and what may be done now.',
+    answers: { 200: docketAnswer },
+    load,
+    act: ({ loaded, studio, now, who }) => {
+      const desk = openDesk(loaded)
+      const ready = desk.replayed.needed.length === 0 || desk.docket.submittedAt !== null
+      return {
+        status: 200,
+        headers: etag(desk.docket.rev),
+        json: {
+          ...enquiryView(desk, desk.answers, studio.words, desk.replayed),
+          turn: desk.head?.turn ?? 'theirs',
+          title: desk.head?.title ?? '',
+          person: who.kind === 'owner' ? (desk.people[0] ?? null) : null,
+          photos: desk.photos.map(({ id, subject, mime, width, height }) => ({
+            id,
+            subject,
+            mime,
+            width,
+            height,
+          })),
+          estimate: ready
+            ? estimateView(estimate(deskInput(studio, now, desk)), studio.words, null)
+            : null,
+          revisions: desk.docket.revisions,
+          decisions: desk.docket.decisions,
+          dated: desk.docket.dated,
+          extras: desk.docket.extras,
+          bench: desk.docket.bench,
+          texts: Object.fromEntries(desk.texts),
+          moves: movesByHand(desk.docket.state),
+        },
+      }
+    },
+  }),
+  route({
+    id: 'docket.lines',
+    face: 'api',
+    method: 'GET',
+    path: `${base}/:id/lines`,
+    rights: 'bench',
+    summary: 'The lines of a docket behind `after`.',
+    query: z.strictObject({ after: maybe(z.string().regex(/^\d{1,9}$/)) }),
+    answers: { 200: linesAnswer },
+    load,
+    act: ({ loaded, query }) => {
+      const desk = openDesk(loaded)
+      const after = Number(query.after ?? 0)
+      return {
+        status: 200,
+        json: { lines: desk.lines.filter((l) => l.seq > after), rev: desk.docket.rev },
+      }
+    },
+  }),
+  route({
+    id: 'docket.erase-personal',
+    face: 'api',
+    method: 'DELETE',
+    path: `${base}/:id/personal-data`,
+    rights: 'owner',
+    summary: 'Delete what tells who a customer is; the figures stay.',
+    answers: { 204: null },
+    match: 'required',
+    load,
+    act: (call) => {
+      const desk = openDesk(call.loaded)
+      checkMatch(call, desk.docket)
+      return { status: 204, ...eraseMine(call, desk) }
+    },
+  }),
+]

@@ -1,0 +1,129 @@
+import * as z from 'zod'
+import { STATES } from '../../docket/states'
+import { selectEstimatesOf } from '../../store/estimates'
+import { sheetFor } from '../acts/agreed'
+import { deskLoad, openDesk } from '../acts/desk'
+import { handOver } from '../acts/handing-over'
+import { dateJob, move, movesByHand } from '../acts/moving'
+import { reply } from '../acts/replying'
+import { type Route, route } from '../route'
+import { stateAnswer } from './shapes'
+
+const base = '/api/v1/dockets'
+const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/)
+const maybe = z.exactOptional
+const yearOf = (now: number): number => new Date(now).getUTCFullYear()
+type Params = { readonly params: Readonly<Record<string, string>> }
+const load = ({ params }: Params) => deskLoad(params.id ?? '')
+const loadAll = ({ params }: Params) => ({
+  ...deskLoad(params.id ?? ''),
+  estimates: selectEstimatesOf(params.id ?? ''),
+})
+const etag = (rev: number) => ({ etag: `"${rev}"` })
+
+export const jobRoutes: readonly Route[] = [
+  route({
+    id: 'docket.date',
+    face: 'api',
+    method: 'POST',
+    path: `${base}/:id/date`,
+    rights: 'owner',
+    summary: 'Set the day the work begins; answers with the plan from that day.',
+    body: z.strictObject({
+      start: day,
+      startMinute: maybe(z.int().min(0).max(1439)),
+      people: maybe(z.int().min(1).max(6)),
+    }),
+    answers: { 200: stateAnswer },
+    match: 'required',
+    load: loadAll,
+    act: (call) => {
+      const desk = openDesk(call.loaded)
+      const done = dateJob(call, desk, call.body)
+      return {
+        status: 200,
+        headers: etag(done.docket.rev),
+        writes: done.writes,
+        json: { state: done.docket.state, rev: done.docket.rev, plan: done.plan },
+      }
+    },
+  }),
+  route({
+    id: 'docket.move',
+    face: 'api',
+    method: 'POST',
+    path: `${base}/:id/move`,
+    rights: 'bench',
+    summary: 'Move a docket to another state by hand.',
+    body: z.strictObject({ to: z.enum(STATES), why: maybe(z.string().max(1000)) }),
+    answers: { 200: stateAnswer },
+    match: 'required',
+    load,
+    act: (call) => {
+      const done = move(call, openDesk(call.loaded), call.body.to, call.body.why)
+      return {
+        status: 200,
+        headers: etag(done.docket.rev),
+        writes: done.writes,
+        json: {
+          state: done.docket.state,
+          rev: done.docket.rev,
+          moves: movesByHand(done.docket.state),
+        },
+      }
+    },
+  }),
+  route({
+    id: 'docket.reply',
+    face: 'api',
+    method: 'POST',
+    path: `${base}/:id/reply`,
+    rights: 'owner',
+    summary: 'Reply to a question of the customer’s; it stands on the quote page.',
+    body: z.strictObject({ text: z.string().min(1).max(2000) }),
+    answers: { 200: stateAnswer },
+    again: true,
+    load,
+    act: (call) => {
+      const { docket, writes } = reply(call, openDesk(call.loaded), call.body.text)
+      return {
+        status: 200,
+        headers: etag(docket.rev),
+        writes,
+        json: { state: docket.state, rev: docket.rev },
+      }
+    },
+  }),
+  route({
+    id: 'docket.hand-over',
+    face: 'api',
+    method: 'POST',
+    path: `${base}/:id/handover`,
+    rights: 'bench',
+    summary: 'Hand the car over; answers 409 while a check that protects people is open.',
+    body: z.strictObject({
+      mileage: maybe(z.int().min(0).max(5_000_000)),
+      name: maybe(z.string().max(200)),
+      open: maybe(z.array(z.string().max(200)).max(20)),
+      paid: maybe(z.int().min(0).max(1_000_000_000)),
+    }),
+    answers: { 200: stateAnswer },
+    match: 'required',
+    load: loadAll,
+    act: (call) => {
+      const desk = openDesk(call.loaded)
+      const { sheet, revision } = sheetFor(desk, call.loaded.estimates, yearOf(call.now))
+      const done = handOver(call, desk, call.body, sheet, revision)
+      return {
+        status: 200,
+        headers: etag(done.docket.rev),
+        writes: done.writes,
+        json: {
+          state: done.docket.state,
+          rev: done.docket.rev,
+          account: done.docket.handedOver?.account ?? null,
+        },
+      }
+    },
+  }),
+]

@@ -1,0 +1,128 @@
+import { paths } from '../../pages/paths'
+import { MyDataPage } from '../../pages/quote/my-data-page'
+import { RecordPage } from '../../pages/quote/record-page'
+import { answerText } from '../../words/answer-text'
+import { agreedRevision, estimateBehind } from '../acts/agreed'
+import { withdraw } from '../acts/deciding'
+import { openDesk } from '../acts/desk'
+import { recordFor } from '../acts/handing-over'
+import { eraseMine } from '../acts/my-data'
+import { docketCookie, setCookie } from '../http/cookies'
+import { Problem } from '../http/problem'
+import { type Route, route } from '../route'
+import { photoViews } from './conversation-view'
+import { formOf, frameOf, onceOf, page, seeOther } from './page'
+import { carOf, load, talkOf } from './quote-render'
+
+export const afterRoutes: readonly Route[] = [
+  route({
+    id: 'page.withdraw',
+    face: 'page',
+    method: 'POST',
+    path: '/e/:id/withdrawal',
+    rights: 'customer',
+    summary: 'Take the enquiry back.',
+    body: 'form',
+    answers: { 303: null },
+    again: true,
+    rate: { name: 'decide', perMinute: 120 },
+    load,
+    act: (call) => {
+      const desk = openDesk(call.loaded)
+      return seeOther(paths.data(desk.id), { writes: withdraw(call, desk).writes })
+    },
+  }),
+  route({
+    id: 'page.record',
+    face: 'page',
+    method: 'GET',
+    path: '/e/:id/record',
+    rights: 'customer',
+    summary: 'The record of what was done.',
+    answers: { 200: 'other' },
+    load,
+    act: (call) => {
+      const desk = openDesk(call.loaded)
+      const revision = agreedRevision(desk)
+      const behind = estimateBehind(revision, call.loaded.estimates)
+      const found = recordFor(call, desk, behind, revision)
+      const reference = desk.docket.reference ?? ''
+      const named = behind?.steps.flatMap((s) => (s.name ? [[s.id, s.name] as const] : [])) ?? []
+      return page(
+        <RecordPage
+          frame={frameOf(call, { home: paths.start, who: reference, reference })}
+          reference={reference}
+          car={carOf(desk)}
+          handedOverOn={found.date}
+          record={found.record}
+          names={Object.fromEntries(named)}
+          quoted={{ total: revision?.offer.total ?? 0 }}
+          account={{
+            net: found.account.net,
+            tax: found.account.tax,
+            total: found.account.total,
+            ...(found.account.paid === null ? {} : { paid: found.account.paid }),
+          }}
+          findings={desk.docket.bench.findings.map(
+            (f) => `${f.place}: ${desk.texts.get(f.text.text) ?? ''}`,
+          )}
+          open={found.open}
+        />,
+      )
+    },
+  }),
+  route({
+    id: 'page.data',
+    face: 'page',
+    method: 'GET',
+    path: '/e/:id/data',
+    rights: 'customer',
+    summary: 'Everything the customer gave.',
+    answers: { 200: 'other' },
+    load,
+    act: (call) => {
+      const desk = openDesk(call.loaded)
+      const { words } = call.studio
+      return page(
+        <MyDataPage
+          frame={frameOf(call, { home: paths.start })}
+          id={desk.id}
+          answers={desk.replayed.answered.map((a) => ({
+            prompt: words.say(`q.${a.question.id}.prompt`),
+            answer: answerText(a.question, a.answer, words),
+          }))}
+          photos={photoViews(desk, words)}
+          typed={talkOf(call, desk).map((t) => ({
+            label: words.say(`page.talk.${t.from}`),
+            text: t.text,
+          }))}
+          once={onceOf(call)}
+          canErase
+          canWithdraw={['received', 'look-over', 'quoted', 'agreed'].includes(desk.docket.state)}
+        />,
+      )
+    },
+  }),
+  route({
+    id: 'page.erase',
+    face: 'page',
+    method: 'POST',
+    path: '/e/:id/data/erasure',
+    rights: 'customer',
+    summary: 'Delete what tells who the customer is.',
+    body: 'form',
+    answers: { 303: null },
+    rate: { name: 'decide', perMinute: 120 },
+    load,
+    act: (call) => {
+      const desk = openDesk(call.loaded)
+      if (formOf(call).get('sure') === null) return seeOther(paths.data(desk.id))
+      if (call.who.kind !== 'customer') throw new Problem('not-yours')
+      const gone = setCookie(docketCookie(desk.id, call.secure), '', {
+        secure: call.secure,
+        seconds: 0,
+      })
+      return seeOther(paths.start, { ...eraseMine(call, desk), cookies: [gone] })
+    },
+  }),
+]

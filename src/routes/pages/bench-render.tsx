@@ -1,0 +1,136 @@
+import { typedNumber } from '../../intake/typed-number'
+import { blockersOf } from '../../jobsheet/checks'
+import { decimalFromMinor, minorFromDecimal } from '../../kernel/currency'
+import { BenchPage } from '../../pages/bench/bench-page'
+import type { BenchView } from '../../pages/bench/bench-view'
+import { HandoverPage } from '../../pages/bench/handover-page'
+import { paths } from '../../pages/paths'
+import { selectEstimatesOf } from '../../store/estimates'
+import { sheetFor } from '../acts/agreed'
+import { type Desk, deskLoad } from '../acts/desk'
+import { accountOf } from '../acts/handing-over'
+import { lineText } from '../acts/quote-view'
+import { invalid, type Problem } from '../http/problem'
+import type { Outcome } from '../route'
+import { type Any, fieldErrors, formOf, frameOf, keptOf, onceOf, page } from './page'
+
+export const load = ({ params }: { readonly params: Readonly<Record<string, string>> }) => ({
+  ...deskLoad(params.id ?? ''),
+  estimates: selectEstimatesOf(params.id ?? ''),
+})
+
+export const yearOf = (now: number): number => new Date(now).getUTCFullYear()
+
+type Stored = Parameters<typeof sheetFor>[1]
+
+export const benchView = (
+  call: Any,
+  desk: Desk,
+  stored: Stored,
+  step: string | null,
+): BenchView => {
+  const { sheet, estimate } = sheetFor(desk, stored, yearOf(call.now))
+  const { bench, extras } = desk.docket
+  const text = (ref: { readonly text: string }): string => desk.texts.get(ref.text) ?? ''
+  return {
+    id: desk.id,
+    reference: desk.docket.reference ?? '',
+    car: desk.head?.title ?? '',
+    sheet,
+    current: step !== null && sheet.steps.some((s) => s.id === step) ? step : sheet.next,
+    notes: estimate.riskNotes,
+    checkIn: bench.checkIn,
+    readings: bench.readings,
+    findings: bench.findings.map((f) => ({
+      id: f.id,
+      place: f.place,
+      text: text(f.text),
+      ...(f.photo ? { photoSrc: paths.docketPhoto(desk.id, f.photo) } : {}),
+    })),
+    removals: bench.removals,
+    extras: extras.map((e) => ({
+      extra: e.extra,
+      text: text(e.text),
+      minutes: e.minutes,
+      total: e.amount + e.tax,
+      within: e.within,
+      decision: e.decision?.decision ?? null,
+    })),
+    notesText: bench.notes.map((n) => ({ id: n.id, text: text(n.text) })),
+  }
+}
+
+export const benchPage = (
+  call: Any,
+  desk: Desk,
+  stored: Stored,
+  step: string | null,
+  problem?: Problem,
+): Outcome =>
+  page(
+    <BenchPage
+      frame={frameOf(call)}
+      view={benchView(call, desk, stored, step)}
+      once={onceOf(call)}
+      {...(problem ? { errors: fieldErrors(call, problem), kept: keptOf(formOf(call)) } : {})}
+    />,
+    problem ? 422 : 200,
+  )
+
+/** A line typed on a page of the server: its own device name, numbered after what is there. */
+export const pageLine = (call: Any, desk: Desk, kind: string, body: Record<string, unknown>) => ({
+  id: call.newId(),
+  kind,
+  body: body as never,
+  device: 'page',
+  n: desk.docket.rev + 1,
+  at: call.now,
+})
+
+export const handoverPage = (call: Any, desk: Desk, stored: Stored, problem?: Problem): Outcome => {
+  const { sheet, revision } = sheetFor(desk, stored, yearOf(call.now))
+  const { words, profile } = call.studio
+  const account = accountOf(desk, revision)
+  const net = decimalFromMinor(account.net, profile.currency)
+  const agreed = desk.docket.extras.filter((e) => e.decision?.decision === 'agree')
+  return page(
+    <HandoverPage
+      frame={frameOf(call, { who: desk.docket.reference ?? '' })}
+      id={desk.id}
+      reference={desk.docket.reference ?? ''}
+      car={desk.head?.title ?? ''}
+      blockers={blockersOf(sheet.checks, desk.docket.extras, desk.docket.bench.removals)}
+      account={{
+        lines: [
+          ...revision.offer.lines.map((l) => ({ name: lineText(l, words), amount: l.amount })),
+          ...agreed.map((e) => ({ name: desk.texts.get(e.text.text) ?? '', amount: e.amount })),
+        ],
+        net: account.net,
+        tax: account.tax,
+        total: account.total,
+      }}
+      quotedTotal={revision.offer.total}
+      netText={net.ok ? net.value : ''}
+      once={onceOf(call)}
+      {...(problem ? { errors: fieldErrors(call, problem), kept: keptOf(formOf(call)) } : {})}
+    />,
+    problem ? 422 : 200,
+  )
+}
+
+export const money = (
+  typed: string | null,
+  field: string,
+  currency: string,
+): number | undefined => {
+  const text = typed?.trim() ?? ''
+  if (text === '') return undefined
+  const minor = minorFromDecimal(typedNumber(text) ?? text, currency)
+  if (!minor.ok || minor.value < 0) throw invalid([{ pointer: `/${field}`, code: 'ERR_NUMBER' }])
+  return minor.value
+}
+
+export const subject = (form: ReturnType<typeof formOf>): ReturnType<typeof formOf> => ({
+  ...form,
+  get: (name) => (name === 'subject' ? 'finding' : form.get(name)),
+})

@@ -1,0 +1,115 @@
+import { renderSVG } from 'uqr'
+import type { Question } from '../../intake/question'
+import type { FieldError, Kept } from '../../pages/frame'
+import { ConversationPage } from '../../pages/intake/conversation-page'
+import { RangePage } from '../../pages/intake/range-page'
+import { paths } from '../../pages/paths'
+import { estimate } from '../../quote/estimate'
+import { insertAccess } from '../../store/accesses'
+import { type Desk, deskLoad } from '../acts/desk'
+import { CUSTOMER_KEY_MS, questionOf } from '../acts/enquiry'
+import { deskInput } from '../acts/estimating'
+import { questionView } from '../acts/views'
+import { newKey, sha256 } from '../http/keys'
+import { answeredViews, keptAnswer, photoViews, setAsideTexts } from './conversation-view'
+import { type Any, frameOf, onceOf, page } from './page'
+
+export const load = ({ params }: { readonly params: Readonly<Record<string, string>> }) =>
+  deskLoad(params.id ?? '')
+
+/** A field people do not see; whoever fills it, or is done within seconds, is looked at apart. */
+export const TRAP = { field: 'fax', timeField: 'made' } as const
+export const HURRIED_MS = 6000
+
+export const yearOf = (now: number): number => new Date(now).getUTCFullYear()
+
+export const firstDone = (desk: Desk): boolean =>
+  desk.replayed.needed.every((id) => questionOf(id).stage !== 'first')
+
+type Shown = {
+  readonly question?: Question<unknown> | null
+  readonly changing?: boolean
+  readonly errors?: readonly FieldError[]
+  readonly kept?: Kept
+  readonly status?: number
+}
+
+export const conversation = (call: Any, desk: Desk, shown: Shown = {}) => {
+  const { words } = call.studio
+  const question = shown.question === undefined ? desk.replayed.current : shown.question
+  const kept =
+    shown.kept ?? (question ? keptAnswer(question, desk.answers[question.id], words) : undefined)
+  return page(
+    <ConversationPage
+      frame={frameOf(call, { home: paths.start })}
+      id={desk.id}
+      answered={answeredViews(desk, words)}
+      question={question === null ? null : questionView(question, words)}
+      changing={shown.changing ?? false}
+      progress={desk.replayed.progress}
+      once={onceOf(call)}
+      canRange={firstDone(desk)}
+      photos={photoViews(desk, words)}
+      setAside={setAsideTexts(desk, words)}
+      {...(question?.kind === 'contact'
+        ? { trap: { ...TRAP, time: String(desk.docket.openedAt) } }
+        : {})}
+      {...(shown.errors ? { errors: shown.errors } : {})}
+      {...(kept ? { kept } : {})}
+    />,
+    shown.status ?? 200,
+  )
+}
+
+export const privateLink = async (call: Any, id: string, label: string) => {
+  const key = newKey(call.deps.random)
+  const link = `${call.origin}/l/${id}/${key}`
+  const access = insertAccess({
+    hash: await sha256(key),
+    kind: 'customer',
+    docket: id,
+    label,
+    createdAt: call.now,
+    expiresAt: call.now + CUSTOMER_KEY_MS,
+    usedAt: null,
+    revokedAt: null,
+    parent: null,
+  })
+  return { link, qrSvg: renderSVG(link, { border: 2 }), writes: [access] }
+}
+
+export const range = (call: Any, desk: Desk, errors: readonly FieldError[] = [], status = 200) => {
+  const made = estimate(deskInput(call.studio, call.now, desk))
+  const needed = desk.replayed.needed[0]
+  const { reference } = desk.docket
+  return page(
+    <RangePage
+      frame={frameOf(call, {
+        home: paths.start,
+        ...(reference ? { reference, who: reference } : {}),
+      })}
+      id={desk.id}
+      estimate={made}
+      shows={call.studio.profile.shows}
+      pricesWithTax={call.studio.profile.pricesWithTax}
+      once={onceOf(call)}
+      errors={errors}
+      {...(reference ? { sent: { reference } } : {})}
+      {...(needed && !reference ? { needed: { href: paths.question(desk.id, needed) } } : {})}
+    />,
+    status,
+  )
+}
+
+export const afterSending = (desk: Desk): string | null => {
+  const { state } = desk.docket
+  if (state === 'answering') return null
+  if (desk.docket.handedOver) return paths.record(desk.id)
+  return desk.docket.sent ? paths.quote(desk.id) : paths.range(desk.id)
+}
+
+/** Marks a docket to be looked at apart; it stays on the list and nothing is refused. */
+export const doubt = (docket: string) => ({
+  sql: 'update head set doubtful = 1 where docket = ?',
+  args: [docket],
+})

@@ -1,0 +1,63 @@
+import { paths } from '../../pages/paths'
+import { sheetFor } from '../acts/agreed'
+import { openDesk } from '../acts/desk'
+import { handOver } from '../acts/handing-over'
+import { invalid } from '../http/problem'
+import { type Route, route } from '../route'
+import { handoverPage, load, money, yearOf } from './bench-render'
+import { formOf, orAgain, seeOther, textOf, wholeOf } from './page'
+
+export const handoverRoutes: readonly Route[] = [
+  route({
+    id: 'page.handover',
+    face: 'page',
+    method: 'GET',
+    path: '/bench/:id/handover',
+    rights: 'bench',
+    summary: 'What still stands in the way, and the account.',
+    answers: { 200: 'other' },
+    load,
+    act: (call) => handoverPage(call, openDesk(call.loaded), call.loaded.estimates),
+  }),
+  route({
+    id: 'page.handover.done',
+    face: 'page',
+    method: 'POST',
+    path: '/bench/:id/handover',
+    rights: 'bench',
+    summary: 'Hand the car over.',
+    body: 'form',
+    answers: { 303: null },
+    load,
+    act: (call) => {
+      const desk = openDesk(call.loaded)
+      const form = formOf(call)
+      return orAgain(
+        () => {
+          const { sheet, revision } = sheetFor(desk, call.loaded.estimates, yearOf(call.now))
+          const mileage = wholeOf(form, 'mileage')
+          if (Number.isNaN(mileage)) throw invalid([{ pointer: '/mileage', code: 'ERR_NUMBER' }])
+          const done = handOver(
+            call,
+            desk,
+            {
+              mileage,
+              name: textOf(form, 'name')?.slice(0, 200),
+              paid: money(form.get('paid'), 'paid', call.studio.profile.currency),
+              net: money(form.get('net'), 'net', call.studio.profile.currency),
+              open: (textOf(form, 'open') ?? '')
+                .split('\n')
+                .map((s) => s.trim().slice(0, 200))
+                .filter(Boolean)
+                .slice(0, 20),
+            },
+            sheet,
+            revision,
+          )
+          return seeOther(paths.docket(desk.id), { writes: done.writes })
+        },
+        (problem) => handoverPage(call, desk, call.loaded.estimates, problem),
+      )
+    },
+  }),
+]

@@ -1,0 +1,158 @@
+import type { Revision } from '../../docket/fold'
+import type { FieldError, Kept } from '../../pages/frame'
+import { paths } from '../../pages/paths'
+import { AgreedPage } from '../../pages/quote/agreed-page'
+import { QuotePage } from '../../pages/quote/quote-page'
+import type { Estimate } from '../../quote/estimate-types'
+import { selectEstimatesOf } from '../../store/estimates'
+import type { Words } from '../../words/render'
+import { agreedRevision } from '../acts/agreed'
+import { type Desk, deskLoad } from '../acts/desk'
+import { todayOf } from '../acts/estimating'
+import { lineText } from '../acts/quote-view'
+import { revisionDiff } from '../acts/revising'
+import { type Any, frameOf, onceOf, page, seeOther } from './page'
+
+export const load = ({ params }: { readonly params: Readonly<Record<string, string>> }) => ({
+  ...deskLoad(params.id ?? ''),
+  estimates: selectEstimatesOf(params.id ?? ''),
+})
+
+export const AGREED = new Set([
+  'agreed',
+  'dated',
+  'on-bench',
+  'held',
+  'finished',
+  'part-done',
+  'uncollected',
+  'come-back',
+  'not-brought',
+])
+
+/** A computed difference as sentences. */
+export const changeSentences = (
+  from: Revision | null,
+  to: Revision,
+  words: Words,
+): readonly string[] => {
+  const diff = revisionDiff(from, to)
+  const name = (step: string): string => {
+    const line =
+      to.offer.lines.find((l) => l.step === step) ?? from?.offer.lines.find((l) => l.step === step)
+    return lineText(line ?? { step }, words)
+  }
+  return [
+    ...diff.added.map((step) => words.say('diff.added', { step: name(step) })),
+    ...diff.removed.map((step) => words.say('diff.removed', { step: name(step) })),
+    ...diff.changed.map((c) =>
+      words.say('diff.changed', { step: name(c.step), from: c.amount.from, to: c.amount.to }),
+    ),
+    ...(diff.total.from === null || diff.total.from === diff.total.to
+      ? []
+      : [words.say('diff.total', { from: diff.total.from, to: diff.total.to })]),
+  ]
+}
+
+export const carOf = (desk: Desk): string => desk.head?.title ?? ''
+const dayOf = (call: Any, at: number): string => todayOf(call.studio, at)
+
+export const quotePage = (
+  call: Any,
+  desk: Desk,
+  sent: Revision,
+  estimate: Estimate,
+  shown: {
+    readonly errors?: readonly FieldError[]
+    readonly kept?: Kept
+    readonly status?: number
+  } = {},
+) => {
+  const { words, profile } = call.studio
+  const earlier = desk.docket.revisions.findLast(
+    (r) => r.sentAt !== null && r.revision < sent.revision,
+  )
+  const lapsed = todayOf(call.studio, call.now) > sent.validUntil
+  const open = desk.docket.state === 'quoted' && !lapsed
+  const closed = lapsed
+    ? words.say('problem.not-now.lapsed')
+    : words.say('page.quote.closed', { state: words.say(`page.state.${desk.docket.state}`) })
+  const reference = desk.docket.reference ?? ''
+  return page(
+    <QuotePage
+      frame={frameOf(call, { home: paths.start, who: reference, reference })}
+      id={desk.id}
+      once={onceOf(call)}
+      canDecide={open}
+      closed={closed}
+      talk={talkOf(call, desk)}
+      quote={{
+        revision: sent.revision,
+        reference,
+        car: carOf(desk),
+        offer: sent.offer,
+        estimate,
+        validUntil: sent.validUntil,
+        sentOn: dayOf(call, sent.sentAt ?? call.now),
+        terms: profile.terms,
+        taxMillionths: profile.taxMillionths,
+        pricesWithTax: profile.pricesWithTax,
+        ...(sent.message ? { message: desk.texts.get(sent.message.text) ?? '' } : {}),
+        ...(earlier ? { changes: changeSentences(earlier, sent, words) } : {}),
+      }}
+      {...(shown.errors ? { errors: shown.errors } : {})}
+      {...(shown.kept ? { kept: shown.kept } : {})}
+    />,
+    shown.status ?? 200,
+  )
+}
+
+export const talkOf = (call: Any, desk: Desk) =>
+  desk.lines.flatMap((l) => {
+    const body = l.body as { text?: { text: string }; decision?: string }
+    const asked = l.kind === 'decided' && body.decision === 'ask'
+    if (!asked && l.kind !== 'replied') return []
+    const text = body.text ? (desk.texts.get(body.text.text) ?? '') : ''
+    return [
+      {
+        from: asked ? ('customer' as const) : ('studio' as const),
+        text,
+        on: dayOf(call, l.at),
+      },
+    ]
+  })
+
+export const agreedPage = (call: Any, desk: Desk) => {
+  const revision = agreedRevision(desk)
+  const { agreed, dated, reference } = desk.docket
+  if (!revision || !agreed) return seeOther(paths.range(desk.id))
+  return page(
+    <AgreedPage
+      frame={frameOf(call, { home: paths.start, who: reference ?? '', reference: reference ?? '' })}
+      id={desk.id}
+      reference={reference ?? ''}
+      total={revision.offer.total}
+      deposit={revision.offer.deposit}
+      agreedOn={dayOf(call, agreed.at)}
+      name={agreed.name ? (desk.texts.get(agreed.name.text) ?? '') : ''}
+      once={onceOf(call)}
+      extras={desk.docket.extras.map((e) => ({
+        extra: e.extra,
+        text: desk.texts.get(e.text.text) ?? '',
+        minutes: e.minutes,
+        total: e.amount + e.tax,
+        decision: e.decision?.decision ?? null,
+      }))}
+      {...(dated
+        ? {
+            dated: {
+              start: dated.start,
+              readyLikely: dated.readyLikely.slice(0, 10),
+              readyCautious: dated.readyCautious.slice(0, 10),
+              ...(dated.startMinute === undefined ? {} : { startMinute: dated.startMinute }),
+            },
+          }
+        : {})}
+    />,
+  )
+}
