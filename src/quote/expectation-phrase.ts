@@ -44,10 +44,11 @@ export const expectationPhrase = (
   const found = expectationOf(removalOf(sequenceById(SEQUENCE[level]).steps, factor), marks)
   const removedShare = { low: fives(found.low), high: fives(Math.max(found.high, found.low + 0.1)) }
   const deep = has(r, defects, 'nail-scratch', 'chips')
+  const key = deep ? 'expect.share-deep' : 'expect.share'
   return {
     removedShare,
     phrase: {
-      key: deep ? 'expect.share-deep' : 'expect.share',
+      key: removedShare.low === 0 ? `${key}.up-to` : key,
       params: { low: removedShare.low, high: Math.min(0.95, removedShare.high) },
     },
     because: [...new Set([...s.names(read), ...paint.because])].sort(),
