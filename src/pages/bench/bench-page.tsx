@@ -1,15 +1,18 @@
 import type { Child, FC } from 'hono/jsx'
-import type { FieldError, Frame, Kept } from '../frame'
+import { type FieldError, type Frame, type Kept, keptOne } from '../frame'
 import { Layout } from '../layout'
 import { ErrorSummary } from '../parts/error-summary'
 import { NoteView } from '../parts/note-view'
 import { PanelTable } from '../parts/panel-table'
 import { paths } from '../paths'
 import { type BenchView, panelsOfSheet } from './bench-view'
+import { CheckIn } from './check-in'
+import { Checks } from './checks'
 import { CurrentStep, sheetStepName } from './current-step'
-import { CheckIn, Checks, Findings, Removals } from './found-forms'
+import { Findings } from './findings'
 import { PaperSheet } from './paper-sheet'
 import { ReadingForm } from './reading-form'
+import { Removals } from './removals'
 import { StepList } from './step-list'
 
 export type BenchPageProps = {
@@ -52,19 +55,43 @@ const Fold: FC<{
   </section>
 )
 
+/** Forms of the reading part, by the kind of line they write. */
+const MEASURED = new Set(['reading', 'unreadable', 'polished'])
+
+/** Fields of the refused form that bear an id of their own. */
+const idsOf = (kept: Kept | undefined): Readonly<Record<string, string>> => {
+  switch (keptOne(kept, 'kind')) {
+    case 'found':
+      return { text: 'f-found', file: 'f-found-file' }
+    case 'extra-asked':
+      return { text: 'f-extra', minutes: 'f-extra-minutes' }
+    case 'removed':
+      return { place: 'f-removed-place' }
+    case 'unreadable':
+      return { panel: 'f-unreadable-panel', why: 'f-unreadable-why' }
+    case 'polished':
+      return { panel: 'f-polished-panel' }
+    case 'checked':
+      return { why: `f-waive-${keptOne(kept, 'check')}` }
+    default:
+      return {}
+  }
+}
+
 /** Everything of the sheet under its head; the browser renders the same without a signal. */
 export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
   const { view, once, errors, kept } = p
   const { words } = p.frame
   const step = view.sheet.steps.find((s) => s.id === view.current)
   const last = view.readings.at(-1)
+  const refused = { ...(errors ? { errors } : {}), ...(kept ? { kept } : {}) }
   const panel = step?.places.find((place) => panelsOfSheet(view).includes(place)) ?? last?.panel
   return (
     <>
-      <ErrorSummary words={words} errors={errors} />
-      <CheckIn words={words} view={view} once={once} />
+      <ErrorSummary words={words} errors={errors} ids={idsOf(kept)} />
+      <CheckIn words={words} view={view} once={once} {...refused} />
       {step ? (
-        <CurrentStep words={words} id={view.id} once={once} step={step} />
+        <CurrentStep words={words} id={view.id} once={once} step={step} {...refused} />
       ) : (
         <section>
           <h1>{words.say('page.steps.all-done')}</h1>
@@ -80,7 +107,7 @@ export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
           <Fold
             id="reading"
             title={words.say('page.reading.open')}
-            open={measures(view) || errors !== undefined}
+            open={measures(view) || MEASURED.has(keptOne(refused.kept, 'kind'))}
             screenOnly
           >
             <ReadingForm
@@ -90,8 +117,7 @@ export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
               panels={panelsOfSheet(view)}
               {...(panel ? { panel } : {})}
               {...(last?.probe ? { probe: last.probe } : {})}
-              {...(errors ? { errors } : {})}
-              {...(kept ? { kept } : {})}
+              {...refused}
             />
           </Fold>
           <Fold id="panels" title={words.say('page.panels.open')} open={measures(view)}>
@@ -111,9 +137,9 @@ export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
         </Fold>
       ) : null}
       <StepList words={words} view={view} />
-      <Findings words={words} view={view} once={once} />
-      <Removals words={words} view={view} once={once} />
-      <Checks words={words} view={view} once={once} />
+      <Findings words={words} view={view} once={once} {...refused} />
+      <Removals words={words} view={view} once={once} {...refused} />
+      <Checks words={words} view={view} once={once} {...refused} />
       <PaperSheet words={words} view={view} />
       <section class="screen-only">
         <div class="acts">

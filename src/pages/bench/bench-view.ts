@@ -1,6 +1,8 @@
 import type { Bench } from '../../docket/bench'
 import type { Sheet } from '../../jobsheet/sheet'
 import type { Note } from '../../quote/estimate-types'
+import type { Words } from '../../words/render'
+import type { Refused } from '../parts/refused'
 
 export type FindingView = {
   readonly id: string
@@ -40,3 +42,10 @@ export type BenchView = {
 /** Panels a reading may be taken on, in walking order. */
 export const panelsOfSheet = (view: BenchView): readonly string[] =>
   view.sheet.panels.map((p) => p.panel)
+
+/** What every part of the sheet is given. */
+export type SheetPart = Refused & {
+  readonly words: Words
+  readonly view: BenchView
+  readonly once: string
+}

@@ -4,9 +4,10 @@ import type { Words } from '../../words/render'
 import { Button } from '../parts/button'
 import { Field } from '../parts/field'
 import { hours } from '../parts/money-text'
+import { type Refused, refusedForm, typed } from '../parts/refused'
 import { LineForm } from './line-form'
 
-export type CurrentStepProps = {
+export type CurrentStepProps = Refused & {
   readonly words: Words
   readonly id: string
   readonly once: string
@@ -32,7 +33,7 @@ const Listed: FC<{ readonly title: string; readonly items: readonly string[] }> 
   )
 
 /** The one thing to do now: what, how long, what to mind, what to mask, and its buttons. */
-export const CurrentStep: FC<CurrentStepProps> = ({ words, id, once, step }) => {
+export const CurrentStep: FC<CurrentStepProps> = ({ words, id, once, step, ...refused }) => {
   const doKey = `step.${step.id}.do`
   const begun = step.state === 'begun'
   const places = step.places.map((p) => (words.has(`panel.${p}`) ? words.say(`panel.${p}`) : p))
@@ -89,6 +90,7 @@ export const CurrentStep: FC<CurrentStepProps> = ({ words, id, once, step }) => 
                 hint={words.say('page.step.own-minutes.hint')}
                 inputmode="numeric"
                 short
+                {...typed(refusedForm(refused, { kind: 'done', step: step.id }), 'minutes')}
               />
               <div class="acts">
                 <Button>{words.say('page.step.done')}</Button>

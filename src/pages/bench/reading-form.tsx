@@ -5,6 +5,7 @@ import type { Words } from '../../words/render'
 import { type FieldError, type Kept, keptOne } from '../frame'
 import { Button } from '../parts/button'
 import { Field, Select } from '../parts/field'
+import { isRefused, refusedForm, typed } from '../parts/refused'
 import { Tick } from '../parts/tick'
 import { LineForm } from './line-form'
 
@@ -45,9 +46,11 @@ const panelChoices = (words: Words, panels: readonly string[]) =>
 
 /** Readings of one place: several values, the reference apart, film told. */
 export const ReadingForm: FC<ReadingFormProps> = (p) => {
-  const { words, id, once, panels, errors, kept } = p
-  const shared = errors ? { errors } : {}
-  const of = keptOne(kept, 'of', 'panel')
+  const { words, id, once, panels } = p
+  const read = refusedForm(p, { kind: 'reading' })
+  const unread = refusedForm(p, { kind: 'unreadable' })
+  const work = refusedForm(p, { kind: 'polished' })
+  const of = keptOne(read.kept, 'of', 'panel')
   return (
     <>
       <LineForm id={id} kind="reading" once={`${once}-reading`}>
@@ -55,16 +58,15 @@ export const ReadingForm: FC<ReadingFormProps> = (p) => {
           name="panel"
           label={words.say('page.panel')}
           options={panelChoices(words, panels)}
-          value={keptOne(kept, 'panel', p.panel ?? '')}
+          value={keptOne(read.kept, 'panel', p.panel ?? '')}
         />
         <Field
           name="values"
           label={words.say('page.reading.values')}
           hint={words.say('page.reading.values.hint')}
-          value={keptOne(kept, 'values')}
           inputmode="decimal"
           autocomplete="off"
-          {...shared}
+          {...typed(read, 'values')}
         />
         <Pad words={words} />
         <fieldset>
@@ -89,18 +91,19 @@ export const ReadingForm: FC<ReadingFormProps> = (p) => {
           name="overFilm"
           value="1"
           label={words.say('page.reading.over-film')}
+          checked={read.kept?.overFilm !== undefined}
         />
         <Select
           name="probe"
           label={words.say('page.reading.probe')}
           options={PROBES.map((v) => ({ value: v, label: words.say(`page.probe.${v}`) }))}
-          value={keptOne(kept, 'probe', p.probe ?? 'magnetic')}
+          value={keptOne(read.kept, 'probe', p.probe ?? 'magnetic')}
         />
         <div class="acts">
           <Button>{words.say('page.reading.keep')}</Button>
         </div>
       </LineForm>
-      <details>
+      <details open={isRefused(unread)}>
         <summary>{words.say('page.reading.cannot')}</summary>
         <LineForm id={id} kind="unreadable" once={`${once}-unreadable`}>
           <Select
@@ -108,14 +111,21 @@ export const ReadingForm: FC<ReadingFormProps> = (p) => {
             id="f-unreadable-panel"
             label={words.say('page.panel')}
             options={panelChoices(words, panels)}
+            value={keptOne(unread.kept, 'panel')}
           />
-          <Field name="why" id="f-unreadable-why" label={words.say('page.reading.cannot.why')} />
+          <Field
+            name="why"
+            id="f-unreadable-why"
+            label={words.say('page.reading.cannot.why')}
+            maxlength={500}
+            {...typed(unread, 'why')}
+          />
           <div class="acts">
             <Button quiet>{words.say('page.reading.cannot.keep')}</Button>
           </div>
         </LineForm>
       </details>
-      <details>
+      <details open={isRefused(work)}>
         <summary>{words.say('page.polished')}</summary>
         <LineForm id={id} kind="polished" once={`${once}-polished`}>
           <Select
@@ -123,23 +133,45 @@ export const ReadingForm: FC<ReadingFormProps> = (p) => {
             id="f-polished-panel"
             label={words.say('page.panel')}
             options={panelChoices(words, panels)}
+            value={keptOne(work.kept, 'panel')}
           />
           <Select
             name="sequence"
             label={words.say('page.polished.what')}
             options={sequenceIds.map((v) => ({ value: v, label: words.say(`sequence.${v}`) }))}
+            value={keptOne(work.kept, 'sequence')}
           />
           <Field
             name="sets"
             label={words.say('page.polished.sets')}
             inputmode="numeric"
-            value="1"
             short
+            {...typed(work, 'sets', '1')}
           />
-          <Field name="machine" label={words.say('page.polished.machine')} maxlength={80} />
-          <Field name="pad" label={words.say('page.polished.pad')} maxlength={80} />
-          <Field name="abrasive" label={words.say('page.polished.abrasive')} maxlength={80} />
-          <Field name="speed" label={words.say('page.polished.speed')} maxlength={40} />
+          <Field
+            name="machine"
+            label={words.say('page.polished.machine')}
+            maxlength={80}
+            {...typed(work, 'machine')}
+          />
+          <Field
+            name="pad"
+            label={words.say('page.polished.pad')}
+            maxlength={80}
+            {...typed(work, 'pad')}
+          />
+          <Field
+            name="abrasive"
+            label={words.say('page.polished.abrasive')}
+            maxlength={80}
+            {...typed(work, 'abrasive')}
+          />
+          <Field
+            name="speed"
+            label={words.say('page.polished.speed')}
+            maxlength={40}
+            {...typed(work, 'speed')}
+          />
           <div class="acts">
             <Button quiet>{words.say('page.polished.keep')}</Button>
           </div>

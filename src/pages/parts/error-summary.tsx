@@ -12,14 +12,16 @@ export const errorFor = (errors: readonly FieldError[] | undefined, name: string
 export const ErrorSummary: FC<{
   readonly words: Words
   readonly errors: readonly FieldError[] | undefined
-}> = ({ words, errors }) =>
+  /** Ids of fields that bear another than their name's, since a page has several of the name. */
+  readonly ids?: Readonly<Record<string, string>>
+}> = ({ words, errors, ids = {} }) =>
   errors && errors.length > 0 ? (
     <div class="faults" role="alert" tabindex={-1} id="faults">
       <h2>{words.say('page.faults', { n: errors.length })}</h2>
       <ul>
         {errors.map((e) => (
           <li>
-            <a href={`#${fieldId(e.field)}`}>{e.message}</a>
+            <a href={`#${ids[e.field] ?? fieldId(e.field)}`}>{e.message}</a>
           </li>
         ))}
       </ul>
