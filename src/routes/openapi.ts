@@ -78,6 +78,8 @@ const PROBLEM = { $ref: '#/components/responses/Problem' }
 export const problemStatuses = (route: Route): readonly number[] => {
   const found = new Set<number>([500, 503])
   if (route.rights === 'bench' || route.rights === 'owner') found.add(401)
+  // A code that opens nothing is answered as no credentials at all.
+  if (route.rate?.name === 'sign-in') found.add(401)
   if (route.rights === 'owner') found.add(403)
   if (route.path.includes(':')) found.add(404)
   if (route.method !== 'GET') for (const s of [403, 409, 413]) found.add(s)

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto'
 import { once } from 'node:events'
-import { mkdtempSync, rmSync } from 'node:fs'
+import { copyFileSync, cpSync, existsSync, mkdtempSync, rmSync } from 'node:fs'
 import type { Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { tmpdir } from 'node:os'
@@ -9,6 +9,7 @@ import { serve } from '@hono/node-server'
 import { startHrana } from '../../dev/hrana'
 import { createApp } from '../../src/app'
 import { parseConfig } from '../../src/config'
+import { nodeFetch } from '../../src/node-fetch'
 import type { Db } from '../../src/store/db'
 import { openFileDb } from '../../src/store/file'
 import { openHttpDb } from '../../src/store/http'
@@ -21,23 +22,31 @@ import { OWNER_KEY, type World, type WorldOptions } from './world'
 const BEGIN = Date.UTC(2026, 2, 2, 9)
 
 /** The same bytes in every run: a counter hashed. */
-const drawn = () => {
+const drawn = (seed: string) => {
   let n = 0
   return (bytes: number): Uint8Array => {
     const all: Buffer[] = []
     for (let have = 0; have < bytes; have += 32) {
       n += 1
-      all.push(createHash('sha256').update(`world ${n}`).digest())
+      all.push(createHash('sha256').update(`${seed} ${n}`).digest())
     }
     return new Uint8Array(Buffer.concat(all).subarray(0, bytes))
   }
 }
 
+/** No browser file is built here: the names stand for themselves. */
+const manifest = { 'docket.css': 'docket.css', 'enhance.js': 'enhance.js', 'bench.js': 'bench.js' }
+
 /** The program as on one machine, over a real socket, with a clock moved by hand. */
 export const openNodeWorld = async (options: WorldOptions): Promise<World> => {
   const folder = mkdtempSync(join(tmpdir(), 'jambside-node-'))
   const file = join(folder, 'jambside.db')
-  await copyBase(file)
+  const photos = join(folder, 'photos')
+  if (options.from === undefined) await copyBase(file)
+  else {
+    copyFileSync(options.from.file, file)
+    if (existsSync(options.from.photos)) cpSync(options.from.photos, photos, { recursive: true })
+  }
   const hrana = options.http ? await startHrana({ file }) : undefined
   const kept: Db | undefined = hrana ? undefined : await openFileDb(file)
   const counts = { reads: 0, writes: 0 }
@@ -54,20 +63,17 @@ export const openNodeWorld = async (options: WorldOptions): Promise<World> => {
       ...(options.publicUrl ? { PUBLIC_URL: options.publicUrl } : {}),
     }),
     openDb: open,
-    photos: openPhotoFolder(join(folder, 'photos')),
+    photos: openPhotoFolder(photos),
     now: () => clock.now,
-    random: drawn(),
+    random: drawn(options.seed ?? 'world'),
     log: (record) => logs.push(JSON.stringify(record)),
     fault: (id, error) => logs.push(`${id} ${error instanceof Error ? error.stack : error}`),
-    manifest: {},
+    manifest,
   })
   const server = serve({
     hostname: '127.0.0.1',
     port: 0,
-    fetch: (request, env) => {
-      const { incoming } = env as { incoming?: { socket?: { remoteAddress?: string } } }
-      return app.fetch(request, { remote: incoming?.socket?.remoteAddress ?? null })
-    },
+    fetch: nodeFetch(app),
   }) as Server
   if (!server.listening) await once(server, 'listening')
   const baseUrl = `http://127.0.0.1:${(server.address() as AddressInfo).port}`
@@ -78,6 +84,7 @@ export const openNodeWorld = async (options: WorldOptions): Promise<World> => {
     fetch: (path, init = {}) => fetch(`${baseUrl}${path}`, { redirect: 'manual', ...init }),
     logs: () => logs,
     file,
+    photos,
     trips: () => ({ ...counts }),
     resetTrips: () => Object.assign(counts, { reads: 0, writes: 0 }),
     clock,

@@ -15,8 +15,9 @@ export type World = {
   readonly fetch: (path: string, init?: RequestInit) => Promise<Response>
   /** Every line the program logged so far. */
   readonly logs: () => readonly string[]
-  /** Where the database stands. */
+  /** Where the database stands, and the folder of the pictures on Node. */
   readonly file: string
+  readonly photos?: string
   /** Round trips to the database since the last call of `resetTrips`. */
   readonly trips: () => Trips
   readonly resetTrips: () => void
@@ -31,6 +32,10 @@ export type WorldOptions = {
   readonly runtime: Runtime
   readonly trustProxy?: boolean
   readonly publicUrl?: string
+  /** Node only: begin with a copy of this database and its pictures instead of an empty one. */
+  readonly from?: { readonly file: string; readonly photos: string }
+  /** Node only: another run of chance, so that ids do not meet those of `from`. */
+  readonly seed?: string
   /** Node only: reach the database over HTTP instead of as a file. */
   readonly http?: boolean
 }

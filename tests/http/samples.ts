@@ -1,0 +1,130 @@
+import { DEFAULT_PROFILE } from '../../src/quote/studio-profile'
+import type { Route } from '../../src/routes/route'
+import type { Json, Sent } from '../support/caller'
+import { pictureForm } from '../support/picture'
+import type { Prepared, Stage, Staged } from './stages'
+
+type Given = {
+  /** The docket in the path; absent: the one all is answered in. */
+  readonly stage?: Stage
+  readonly json?: (d: Staged, p: Prepared) => Json
+  readonly form?: (d: Staged, p: Prepared) => Readonly<Record<string, string>>
+  /** What it comes to where that is not the first status the route promises. */
+  readonly status?: number
+}
+
+const nothing = () => ({})
+const EXPORT = { format: 'jambside-1', heads: [], lines: [], people: [], texts: [], photos: [] }
+const LINE = { kind: 'noted', body: { text: 'Grit in the sill.' }, device: 'd1', n: 1, at: 1 }
+
+/** What each route is sent so that it does its work; a route with a JSON body must stand here. */
+const SAMPLES: Readonly<Record<string, Given>> = {
+  'enquiry.open': { json: nothing },
+  'enquiry.answer': { json: (d) => d.value },
+  'enquiry.submit': { json: () => ({ consent: true }) },
+  'enquiry.estimate': { stage: 'quoted' },
+  'quote.read': { stage: 'quoted' },
+  'quote.decide': { stage: 'quoted', json: () => ({ decision: 'decline', revision: 1 }) },
+  'extra.decide': { stage: 'dated', json: () => ({ decision: 'agree', name: 'Robin Ash' }) },
+  'enquiry.withdraw': { stage: 'quoted', json: nothing },
+  'record.read': { stage: 'done' },
+  'docket.open': { json: nothing },
+  'docket.trial': { stage: 'quoted', json: nothing },
+  'revision.make': { stage: 'quoted', json: nothing },
+  'revision.read': { stage: 'quoted' },
+  'revision.send': { stage: 'quoted', json: nothing },
+  'docket.date': { stage: 'dated', json: () => ({ start: '2027-05-17' }) },
+  'docket.move': { stage: 'dated', json: () => ({ to: 'called-off', why: 'The owner is ill.' }) },
+  'docket.reply': { stage: 'quoted', json: () => ({ text: 'Yes, that is included.' }) },
+  'bench.lines': { stage: 'dated', json: () => ({ lines: [{ ...LINE, id: 'sample-line-1' }] }) },
+  'sheet.read': { stage: 'dated' },
+  'extra.ask': { stage: 'dated', json: () => ({ text: 'A torn seal', minutes: 30 }) },
+  'docket.hand-over': { stage: 'dated', json: nothing, status: 409 },
+  'docket.erase-personal': { stage: 'quoted' },
+  'session.open': { json: (_d, p) => ({ code: p.code }) },
+  'devices.add': { json: () => ({ label: 'the phone at the bench' }) },
+  'estimates.try': { json: () => ({ answers: { year: { value: 2015 } } }) },
+  'settings.save': { json: () => DEFAULT_PROFILE },
+  import: { json: () => ({ ...EXPORT, estimates: [] }) },
+  'page.open': { form: nothing },
+  'page.answer': { form: (d) => ({ value: String(d.value.value) }) },
+  'page.question': {},
+  'page.submit': { form: () => ({ consent: 'yes' }), status: 303 },
+  'page.sent': { stage: 'quoted' },
+  'page.quote': { stage: 'quoted' },
+  'page.decide': { stage: 'quoted', form: () => ({ decision: 'decline', revision: '1' }) },
+  'page.extra.decide': { stage: 'dated', form: () => ({ decision: 'agree', name: 'Robin Ash' }) },
+  'page.withdraw': { stage: 'quoted', form: nothing },
+  'page.record': { stage: 'done' },
+  'page.erase': { form: () => ({ sure: 'yes' }) },
+  'page.sign-in.trade': { form: (_d, p) => ({ code: p.code }) },
+  'page.settings.save': { form: () => ({ rev: '0' }) },
+  'page.devices.add': { form: () => ({ label: 'a tablet', rights: 'bench' }) },
+  'page.docket': { stage: 'quoted' },
+  'page.revision': { stage: 'quoted', form: () => ({ act: 'save' }) },
+  'page.revision.send': { stage: 'quoted', form: nothing },
+  'page.docket.date': { stage: 'dated', form: () => ({ start: '2027-05-17' }) },
+  'page.docket.move': { stage: 'dated', form: () => ({ to: 'called-off', why: 'ill' }) },
+  'page.docket.reply': { stage: 'quoted', form: () => ({ text: 'Yes, that is included.' }) },
+  'page.bench': { stage: 'dated' },
+  'page.bench.line': { stage: 'dated', form: () => ({ kind: 'noted', text: 'Grit.' }) },
+  'page.bench.finding': { stage: 'dated', form: () => ({ place: 'bonnet', text: 'A chip.' }) },
+  'page.bench.extra': { stage: 'dated', form: () => ({ text: 'A torn seal', minutes: '30' }) },
+  'page.handover': { stage: 'dated' },
+  'page.handover.done': { stage: 'dated', form: nothing, status: 409 },
+}
+
+export type Sample = { readonly method: string; readonly path: string; readonly sent: Sent }
+
+/** Values of the parts of a route's path for one docket. */
+const partsOf = (d: Staged, p: Prepared): Readonly<Record<string, string>> => ({
+  id: d.id,
+  question: d.question,
+  photo: d.photo,
+  extra: d.extra,
+  n: '1',
+  key: d.key,
+  code: p.code,
+  device: p.device,
+})
+
+export const pathOf = (route: Route, parts: Readonly<Record<string, string>>): string =>
+  route.path.replace(/:(\w+)/g, (_, name: string) => {
+    const part = parts[name]
+    if (part === undefined) throw new Error(`no sample of :${name} in ${route.path}`)
+    return encodeURIComponent(part)
+  })
+
+const bodyOf = (route: Route, given: Given, d: Staged, p: Prepared): Sent => {
+  if (route.body === undefined) return {}
+  if (route.body === 'multipart') {
+    const form = pictureForm()
+    for (const [k, v] of Object.entries(given.form?.(d, p) ?? {})) form.set(k, v)
+    return { body: form }
+  }
+  if (route.body === 'form') return { body: new URLSearchParams(given.form?.(d, p) ?? {}) }
+  if (!given.json) throw new Error(`samples.ts has no body for ${route.id}`)
+  return { json: given.json(d, p) }
+}
+
+export const stageOf = (route: Route): Stage => SAMPLES[route.id]?.stage ?? 'ready'
+
+/** A request that does what the route is for; `swap` puts other values into the path. */
+export const sampleOf = (
+  route: Route,
+  p: Prepared,
+  swap: Readonly<Record<string, string>> = {},
+): Sample => {
+  const given = SAMPLES[route.id] ?? {}
+  const d = p.dockets[stageOf(route)]
+  const match = route.match === 'required' ? { match: d.rev } : {}
+  return {
+    method: route.method,
+    path: pathOf(route, { ...partsOf(d, p), ...swap }),
+    sent: { ...bodyOf(route, given, d, p), ...match },
+  }
+}
+
+/** The status a sample comes to when the caller may. */
+export const statusOf = (route: Route): number =>
+  SAMPLES[route.id]?.status ?? Number(Object.keys(route.answers)[0])
