@@ -10,7 +10,8 @@ export interface PhotoStore {
   list(prefix?: string): Promise<readonly string[]>
 }
 
-const part = '[A-Za-z0-9][A-Za-z0-9_-]*'
+// An id drawn by chance may begin with `_` or `-`.
+const part = '[A-Za-z0-9_-]+'
 const photoKey = new RegExp(`^${part}(/${part})*(\\.[a-z0-9]+)?$`)
 
 /** Letters, digits, `_` and `-` in parts joined by `/`, with an ending: nothing that leaves a folder. */

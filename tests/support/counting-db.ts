@@ -10,5 +10,6 @@ export const countingDb = (db: Db, counts: { reads: number; writes: number }): D
     counts.writes += 1
     return db.write(stmts, options)
   },
+  ...(db.scrub ? { scrub: db.scrub } : {}),
   close: () => db.close(),
 })
