@@ -26,3 +26,7 @@ export const merge = (into: Marks, from: Marks): void => {
 /** True when they have a question in common. */
 export const meet = (m: Marks, n: Marks): boolean =>
   ((m.a & n.a) | (m.b & n.b) | (m.c & n.c) | (m.d & n.d)) !== 0
+
+/** True when every question of the first stands in the second. */
+export const within = (m: Marks, n: Marks): boolean =>
+  ((m.a & ~n.a) | (m.b & ~n.b) | (m.c & ~n.c) | (m.d & ~n.d)) === 0

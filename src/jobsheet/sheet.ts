@@ -1,4 +1,5 @@
 import type { Estimate, EstimateStep, PanelPaint } from '../quote/estimate-types'
+import { steps as catalogue } from '../quote/steps'
 import type { StepState } from './bench-facts'
 import { type Check, type CheckRecord, checksOf } from './checks'
 
@@ -27,16 +28,26 @@ export type SheetBench = {
 
 const unique = (all: readonly string[]): readonly string[] => [...new Set(all)]
 
+/** What has to be done before a step, however far back; own work of the studio names none. */
+const predecessors = (id: string): readonly string[] =>
+  catalogue.find((rule) => rule.id === id)?.after ?? []
+
 /** An unfinished hold before a step keeps it waiting: a yes, a proof, a dry reading, a part. */
 const heldBy = (
   step: EstimateStep,
   open: ReadonlyMap<string, EstimateStep>,
 ): SheetStep['heldBy'] => {
-  for (const id of step.after) {
+  for (const id of predecessors(step.id)) {
     const hold = open.get(id)?.hold
     if (hold) return hold
   }
   return null
+}
+
+/** The open steps right before this one; those further back are implied. */
+const nearest = (id: string, open: ReadonlyMap<string, EstimateStep>): readonly string[] => {
+  const waiting = predecessors(id).filter((each) => open.has(each))
+  return waiting.filter((a) => !waiting.some((b) => predecessors(b).includes(a)))
 }
 
 /** The job sheet: the agreed estimate's steps in working order with what the bench has done. */
@@ -53,7 +64,7 @@ export const sheetOf = (
       ...s,
       state: record?.state ?? 'waiting',
       used: record?.minutes ?? 0,
-      before: s.after.filter((id) => open.has(id)),
+      before: nearest(s.id, open),
       heldBy: heldBy(s, open),
     }
   })

@@ -50,6 +50,7 @@ export const sampleEstimate: Estimate = {
   currency: 'EUR',
   price: { low: 81_700, likely: 100_800, high: 130_000, mean: 102_900 },
   labourMinutes: { low: 680, likely: 830, high: 1090, mean: 845 },
+  setUpMinutes: 60,
   offer: {
     lines: [
       { step: 'check-in', amount: 4_500, minutes: 40 },
@@ -104,7 +105,13 @@ export const sampleEstimate: Estimate = {
     level: 'light',
     panels: ['bonnet', 'roof'],
     turnedDown: [
-      { id: 'mould-beyond-limits', steps: ['mould-wipe'], params: {}, because: ['growth'] },
+      {
+        id: 'mould-beyond-limits',
+        steps: ['mould-wipe'],
+        params: {},
+        because: ['growth'],
+        source: 'own estimate',
+      },
     ],
     lacking: [],
   },
@@ -131,8 +138,17 @@ export const sampleEstimate: Estimate = {
       minutes: 60,
       price: 7_200,
       because: ['film-age'],
+      source: 'own estimate',
     },
-    { id: 'touch-up', kind: 'step', probability: 0.02, minutes: 30, price: 3_600, because: [] },
+    {
+      id: 'touch-up',
+      kind: 'step',
+      probability: 0.02,
+      minutes: 30,
+      price: 3_600,
+      because: [],
+      source: 'own estimate',
+    },
   ],
   riskNotes: [
     note('matte', 'stop', ['colour', 'finish']),
@@ -144,7 +160,7 @@ export const sampleEstimate: Estimate = {
     phrase: { key: 'expect.share', params: { low: 0.5, high: 0.75 } },
     because: ['defects', 'wish'],
   },
-  openPoints: [{ id: 'film-build', because: ['paint-history'] }],
+  openPoints: [{ id: 'film-build', because: ['paint-history'], source: 'own estimate' }],
   narrowing: [
     { question: 'film-age', share: 0.34 },
     { question: 'paint-history', share: 0.21 },

@@ -47,6 +47,7 @@ export type CouldAdd = {
   /** Minor units, with tax where the studio shows prices so. */
   readonly price: number
   readonly because: readonly string[]
+  readonly source: string
 }
 
 export type Note = {
@@ -130,6 +131,8 @@ export type Estimate = {
   /** Net, minor units. */
   readonly price: Range
   readonly labourMinutes: Range
+  /** Part of the labour that belongs to no step: setting up each day. */
+  readonly setUpMinutes: number
   readonly offer: EstimateOffer
   readonly plan: EstimatePlan
   readonly scope: {
@@ -140,6 +143,7 @@ export type Estimate = {
       readonly steps: readonly string[]
       readonly params: NonNullable<Phrase['params']>
       readonly because: readonly string[]
+      readonly source: string
     }[]
     /** Steps left out because the studio lacks the kit, with the missing piece. */
     readonly lacking: readonly { readonly step: string; readonly piece: string }[]
@@ -152,7 +156,11 @@ export type Estimate = {
     readonly phrase: Phrase
     readonly because: readonly string[]
   }
-  readonly openPoints: readonly { readonly id: string; readonly because: readonly string[] }[]
+  readonly openPoints: readonly {
+    readonly id: string
+    readonly because: readonly string[]
+    readonly source: string
+  }[]
   readonly narrowing: readonly { readonly question: string; readonly share: number }[]
   readonly paint: { readonly panels: readonly PanelPaint[] }
   /** 'yes': even the cautious ready time holds it; 'tight': only the likely one does. */

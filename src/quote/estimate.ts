@@ -15,6 +15,7 @@ import { levelOf, measuredOf, type PaintOf, paintOf } from './paint-of'
 import { likeliest, meanMinutes, planOf } from './plan-of'
 import { refusals, refusalsOf } from './refusals'
 import { pickNotes, risks } from './risks'
+import { setUpMinutes } from './set-up'
 import { narrowing, type Spread, spread, sumsOf } from './spread'
 import { spreadOf } from './spread-of'
 import { couldAddOf, estimateSteps } from './step-lines'
@@ -131,7 +132,11 @@ export const estimate = (input: EstimateInput): Estimated => {
   const ran = runAll(told, c)
   const adjusted = adjustSteps(ran.steps, input.adjustments)
   const pace = (id: string): number => settings.steps[id]?.pace ?? 1
-  const found = spreadOf(adjusted.runs, ran.events, {
+  // What an outside trade does takes time in the plan, but it is neither our labour nor our price.
+  const ours = adjusted.runs.filter((r) => !r.rule.outside)
+  const setUp = setUpMinutes(ours, settings, pace)
+  const found = spreadOf(ours, ran.events, {
+    setUp,
     carSd: measured ? CAR_SD.measured : CAR_SD.told,
     ratePerHour: settings.ratePerHour + settings.materialsPerHour,
     minimumMoney: settings.minimumCharge,
@@ -141,7 +146,7 @@ export const estimate = (input: EstimateInput): Estimated => {
   const sums = sumsOf(found)
   const s = spread(found, sums)
   const inScope = adjusted.runs.filter((r) => r.chance >= LIKELY_ENOUGH)
-  const lines = estimateSteps(inScope, ran.steps, pace, adjusted.applied, told)
+  const lines = estimateSteps(inScope, pace, adjusted.applied, told)
   const people = adjusted.applied.findLast((a) => a.kind === 'people')?.people ?? settings.people
   const planned = inScope.map((run) => ({ run, minutes: meanMinutes(run, pace(run.rule.id)) }))
   const ratios = {
@@ -156,7 +161,14 @@ export const estimate = (input: EstimateInput): Estimated => {
     currency: settings.currency,
     price: range(s.price),
     labourMinutes: range(s.labour),
-    offer: offerOf(inScope, s, settings, adjusted.applied, pace),
+    setUpMinutes: setUp,
+    offer: offerOf(
+      inScope.filter((r) => !r.rule.outside),
+      s,
+      settings,
+      adjusted.applied,
+      pace,
+    ),
     plan,
     scope: {
       level,
@@ -166,7 +178,7 @@ export const estimate = (input: EstimateInput): Estimated => {
     },
     steps: lines,
     couldAdd: couldAddOf(
-      adjusted.runs.filter((r) => r.chance < LIKELY_ENOUGH),
+      ours.filter((r) => r.chance < LIKELY_ENOUGH),
       ran.events,
       settings,
       pace,

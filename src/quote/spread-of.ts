@@ -43,6 +43,8 @@ export type SpreadOf = {
   readonly minimumMoney: number
   readonly fixedMoney: number
   readonly pace: (step: string) => number
+  /** Person-minutes that belong to no step: setting up each day. */
+  readonly setUp: number
 }
 
 /** Steps and events with their worlds as the input of the spread; unknowns are question ids. */
@@ -68,7 +70,9 @@ export const spreadOf = (
       (leaf): Case => ({ ...leaf, when: leaf.when.map(([q, o]) => [place(q), o] as const) }),
     ),
   })
+  const every = { optimistic: of.setUp, mode: of.setUp, pessimistic: of.setUp }
   const items = [
+    item('set-up', [{ when: [], chance: 1, minutes: every, money: NOTHING }]),
     ...steps.map((s) => item(s.rule.id, stepLeaves(s, of.pace(s.rule.id)))),
     ...events.map((e) => item(`event:${e.id}`, eventLeaves(e))),
   ]

@@ -1,4 +1,4 @@
-import { merge, noMarks } from '../intake/marks'
+import { within } from '../intake/marks'
 import type { Session } from '../intake/session'
 import type { Adjustment } from './adjustment'
 import type { StudioSettings, ThreePoint } from './context'
@@ -29,27 +29,25 @@ const minutesOf = (run: RunStep, pace: number): ThreePoint => {
 }
 
 /**
- * The steps of the estimate in working order. A step's reasons are what its own rule read, and what
- * decides whether each of its predecessors is there.
+ * The nearest predecessors that stand or fall with the answers this step reads itself, so that its
+ * reasons stay its own. The others are kept by the working order.
  */
+const predecessors = (run: RunStep, scope: ReadonlyMap<string, RunStep>): readonly string[] => {
+  const own = run.rule.after.flatMap((id) => {
+    const other = scope.get(id)
+    return other && within(other.reads, run.reads) ? [other.rule] : []
+  })
+  return own.filter((a) => !own.some((b) => b.after.includes(a.id))).map((a) => a.id)
+}
+
+/** The steps of the estimate in working order, each with what its own rule read as its reasons. */
 export const estimateSteps = (
   inScope: readonly RunStep[],
-  all: readonly RunStep[],
   pace: (id: string) => number,
   applied: readonly Adjustment[],
   told: Session,
 ): readonly EstimateStep[] => {
-  const present = new Set(inScope.map((r) => r.rule.id))
-  const reasons = new Map(all.map((r) => [r.rule.id, r.reads]))
-  const because = (run: RunStep): readonly string[] => {
-    const marks = noMarks()
-    merge(marks, run.reads)
-    for (const id of run.rule.after) {
-      const reads = reasons.get(id)
-      if (reads !== undefined) merge(marks, reads)
-    }
-    return told.names(marks)
-  }
+  const scope = new Map(inScope.map((r) => [r.rule.id, r]))
   return [...inScope]
     .sort((a, b) => a.rule.order - b.rule.order)
     .map((run): EstimateStep => {
@@ -64,9 +62,9 @@ export const estimateSteps = (
         expectedMinutes: Math.round(run.chance * meanMinutes(run, pace(rule.id))),
         quantity: now?.need.quantity ?? { amount: 1, unit: 'car' },
         chance: Math.round(run.chance * 1000) / 1000,
-        because: because(run),
+        because: told.names(run.reads),
         cautions: now?.cautions ?? [],
-        after: rule.after.filter((id) => present.has(id)),
+        after: predecessors(run, scope),
         lagMinutes: now?.lag?.minutes ?? 0,
         lagWhy: now?.lag?.why ?? null,
         hold: rule.hold ?? null,
@@ -106,6 +104,7 @@ export const couldAddOf = (
       minutes,
       price: shown(minutes * perMinute + (money ? pertMean(money) : 0), s),
       because: run.because,
+      source: run.rule.source,
     }
   })
   const fromEvents = events.map((run): CouldAdd => {
@@ -126,6 +125,7 @@ export const couldAddOf = (
       minutes: Math.round(minutes / weight),
       price: shown((minutes * perMinute + money) / weight, s),
       because: run.because,
+      source: run.source,
     }
   })
   return [...fromSteps, ...fromEvents]
