@@ -76,7 +76,8 @@ describe('worlds', () => {
   it('runs a rule once when nothing it reads is open', () => {
     const a = question<string>({ id: 'a', topic: 'car', stage: 'first', kind: 'choice' })
     const found = worlds({ a: { value: 'x' } }, (r) => r.value(a))
-    expect(found).toEqual({ worlds: [{ weight: 1, when: [], result: 'x' }], because: ['a'] })
+    expect(found.worlds).toEqual([{ weight: 1, when: [], result: 'x' }])
+    expect(found.because).toEqual(['a'])
   })
 
   it('mixes over what is not known, with the weight of each option', () => {
