@@ -145,6 +145,7 @@ const benchOf = (t: Typed, current: string | null) => ({
   removals: [{ id: 'r1', item: t.text, place: 'left', at: 0, by: 'bench', refitted: false }],
   extras: [{ extra: 'x1', text: t.text, minutes: 40, total: 4_800, within: false, decision: null }],
   notesText: [],
+  facts: [{ prompt: 'How old is the car?', answer: '1974' }],
   unsent: 2,
 })
 

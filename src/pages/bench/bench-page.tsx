@@ -14,6 +14,7 @@ import { PaperSheet } from './paper-sheet'
 import { ReadingForm } from './reading-form'
 import { Removals } from './removals'
 import { StepList } from './step-list'
+import { Told } from './told'
 
 export type BenchPageProps = {
   readonly frame: Frame
@@ -137,6 +138,7 @@ export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
         </Fold>
       ) : null}
       <StepList words={words} view={view} />
+      <Told words={words} view={view} />
       <Findings words={words} view={view} once={once} {...refused} />
       <Removals words={words} view={view} once={once} {...refused} />
       <Checks words={words} view={view} once={once} {...refused} />

@@ -34,6 +34,8 @@ export type BenchView = {
   readonly findings: readonly FindingView[]
   readonly removals: Bench['removals']
   readonly extras: readonly BenchExtraView[]
+  /** What was told of the car, in words. */
+  readonly facts: readonly { readonly prompt: string; readonly answer: string }[]
   readonly notesText: readonly { readonly id: string; readonly text: string }[]
   /** Lines written on this device that have not reached the studio. */
   readonly unsent?: number

@@ -5,6 +5,7 @@ import { sheetFor } from '../acts/agreed'
 import { addBenchLines, benchLine } from '../acts/bench-lines'
 import { deskLoad, openDesk } from '../acts/desk'
 import { askExtra } from '../acts/extras'
+import { benchFacts } from '../acts/facts'
 import { addPhoto } from '../acts/photo'
 import { type Form, type Route, route } from '../route'
 import { benchAnswer, extraAnswer, photoAnswer, sheetAnswer } from './shapes'
@@ -105,6 +106,7 @@ export const benchRoutes: readonly Route[] = [
           })),
           checks: sheet.checks.map((c) => ({ ...c, text: words.say(`check.${c.id}`) })),
           cautions: sheet.cautions.map((id) => ({ id, text: words.say(`caution.${id}`) })),
+          facts: benchFacts(desk, words),
           extras: desk.docket.extras,
           removals: desk.docket.bench.removals,
         },

@@ -8,6 +8,7 @@ import { paths } from '../../pages/paths'
 import { selectEstimatesOf } from '../../store/estimates'
 import { sheetFor } from '../acts/agreed'
 import { type Desk, deskLoad } from '../acts/desk'
+import { benchFacts } from '../acts/facts'
 import { accountOf } from '../acts/handing-over'
 import { lineText } from '../acts/quote-view'
 import { invalid, type Problem } from '../http/problem'
@@ -56,6 +57,7 @@ export const benchView = (
       within: e.within,
       decision: e.decision?.decision ?? null,
     })),
+    facts: benchFacts(desk, call.studio.words),
     notesText: bench.notes.map((n) => ({ id: n.id, text: text(n.text) })),
   }
 }

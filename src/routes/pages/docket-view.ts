@@ -1,7 +1,6 @@
 import type { Adjustment } from '../../docket/kinds'
 import type { Line } from '../../docket/line'
 import { MOVES } from '../../docket/states'
-import { isUnsure } from '../../intake/answers'
 import { script } from '../../intake/script'
 import { paths } from '../../pages/paths'
 import type { DocketView, HistoryLine } from '../../pages/studio/docket-view'
@@ -10,6 +9,7 @@ import { answerText } from '../../words/answer-text'
 import type { Words } from '../../words/render'
 import type { Desk } from '../acts/desk'
 import { deskInput } from '../acts/estimating'
+import { factsOf } from '../acts/facts'
 import { movesByHand } from '../acts/moving'
 import { offerOf } from '../acts/revising'
 import type { Any } from './page'
@@ -141,13 +141,7 @@ export const docketView = (
           ...(p.phone ? { phone: p.phone } : {}),
         }
       : null,
-    facts: desk.replayed.answered.map(({ question, answer }) => ({
-      question: question.id,
-      prompt: words.say(`q.${question.id}.prompt`),
-      answer: answerText(question, answer, words),
-      by: desk.docket.answeredBy[question.id] ?? 'customer',
-      unsure: isUnsure(answer),
-    })),
+    facts: factsOf(desk, words),
     photos: desk.photos.map((photo) => ({
       photo: photo.id,
       subject: spoken(words, `photo.${photo.subject}`, words.say('photo')),

@@ -2,6 +2,7 @@ import type { Catalogue } from '../render'
 
 /** Words of the bench: imperative and short. */
 export const pagesBench: Catalogue = {
+  'page.bench.told': 'What the owner told us ({n|one answer|# answers})',
   'page.unsent': '{n} not sent',
   'page.arrival': 'The car has just come: write down how',
   'page.arrival.mileage': 'Distance on the clock',
