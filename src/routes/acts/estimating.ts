@@ -53,6 +53,7 @@ const kept = (input: EstimateInput) => ({
       .sort(([a], [b]) => (String(a) < String(b) ? -1 : 1)),
   ),
   settings: input.settings.rev,
+  adjustments: input.adjustments.map(({ why: _, ...figures }) => figures),
 })
 
 const FREE = new Set(['spilled', 'best-thing', 'free-dates', 'paint-code', 'readings-text', 'keep'])
@@ -66,6 +67,7 @@ export const keepEstimate = async (
 ): Promise<{ readonly made: Estimated; readonly digest: string; readonly stmt: Stmt }> => {
   const made = estimate(input)
   const inputs = kept(input)
+  const { adjusted: _, ...result } = made
   const digest = await sha256(JSON.stringify([ENGINE, script, inputs]))
   const stmt = insertEstimate({
     digest,
@@ -73,7 +75,7 @@ export const keepEstimate = async (
     script,
     settingsRev: input.settings.rev,
     inputs,
-    result: made,
+    result,
     at: now,
   })
   return { made, digest, stmt }

@@ -1,5 +1,5 @@
 import { isUnsure } from '../../intake/answers'
-import { erasePersonalData } from '../../store/erasing'
+import { erasePersonalData, type LineRewrite } from '../../store/erasing'
 import type { Call, Load, Outcome } from '../route'
 import { type Desk, write } from './desk'
 
@@ -29,6 +29,22 @@ export const myData = (desk: Desk) => ({
 
 const CLOSES = new Set(['answering', 'received', 'look-over', 'quoted'])
 
+const BLANK = '–'
+const blankWhy = (all: unknown): unknown =>
+  (all as readonly object[]).map((each) => ({ ...each, why: BLANK }))
+
+/** Lines whose body holds words of somebody's own, with these taken out. */
+const rewritesOf = (desk: Desk): readonly LineRewrite[] =>
+  desk.lines.flatMap(({ id, kind, body }): readonly LineRewrite[] => {
+    const b = body as Readonly<Record<string, unknown>>
+    if (kind === 'struck' || kind === 'unreadable') return [{ id, body: { ...b, why: BLANK } }]
+    if (kind === 'handed-over')
+      return [{ id, body: { ...b, open: (b.open as readonly string[]).map(() => BLANK) } }]
+    if (kind !== 'revised') return []
+    const reasons = { adjustments: blankWhy(b.adjustments), dropped: blankWhy(b.dropped) }
+    return [{ id, body: { ...b, ...reasons } }]
+  })
+
 /**
  * Deletes what tells who somebody is: contact, own words, pictures and keys. The figures stay for
  * the books; an enquiry still open is withdrawn with it.
@@ -42,7 +58,7 @@ export const eraseMine = (
     : []
   const { photos } = call.deps
   return {
-    writes: [...closing, ...erasePersonalData(desk.id, call.now)],
+    writes: [...closing, ...erasePersonalData(desk.id, call.now, { rewrites: rewritesOf(desk) })],
     scrub: true,
     // By folder, not by row: a picture whose row never came is a picture all the same.
     after: async () => {
