@@ -2,9 +2,24 @@ import * as z from 'zod'
 import type { Route } from './route'
 import { VERSION } from './version'
 
+/** Any JSON value is said once, for the whole document: references count from its root. */
+const ANY = { $ref: '#/components/schemas/Any' }
+
+const withoutOwnDefinitions = (schema: unknown): unknown => {
+  if (Array.isArray(schema)) return schema.map(withoutOwnDefinitions)
+  if (schema === null || typeof schema !== 'object') return schema
+  if ('$ref' in schema) return ANY
+  return Object.fromEntries(
+    Object.entries(schema).map(([name, value]) => [name, withoutOwnDefinitions(value)]),
+  )
+}
+
+/** A schema as JSON Schema. The only one that names itself is that of any JSON value. */
 const schemaOf = (schema: z.ZodType, io: 'input' | 'output'): unknown => {
-  const { $schema: _, ...rest } = z.toJSONSchema(schema, { io, unrepresentable: 'any' })
-  return rest
+  const { $schema: _, $defs, ...rest } = z.toJSONSchema(schema, { io, unrepresentable: 'any' })
+  const others = Object.values($defs ?? {}).filter((d) => d.anyOf?.length !== 6)
+  if (others.length > 0) throw new Error('a schema that names itself needs a place of its own')
+  return withoutOwnDefinitions(rest)
 }
 
 const parametersOf = (route: Route): readonly unknown[] => {
@@ -141,6 +156,7 @@ export const openapi = (routes: readonly Route[], origin: string): Record<string
     servers: [{ url: origin }],
     paths,
     components: {
+      schemas: { Any: { description: 'Any JSON value.' } },
       securitySchemes: { bearer: { type: 'http', scheme: 'bearer' } },
       responses: {
         Problem: {
