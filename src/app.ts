@@ -25,7 +25,7 @@ const handle = async (
   remote: string | null,
 ): Promise<Response> => {
   const requestId = base64url(deps.random(9))
-  const words = studioOf(undefined, deps.now()).words
+  const words = studioOf(undefined, deps.now(), deps.catalogues).words
   try {
     const outcome = await run(route, { request, params, remote }, deps)
     deps.log({ requestId, route: route.id, method: route.method, status: outcome.status })
@@ -61,7 +61,7 @@ export const createApp = (deps: Deps, assets?: Assets): Hono<Env> => {
     const file = c.req.method === 'GET' ? await assets?.fetch(c.req.raw) : null
     if (file) return file
     const requestId = base64url(deps.random(9))
-    const words = studioOf(undefined, deps.now()).words
+    const words = studioOf(undefined, deps.now(), deps.catalogues).words
     return respondProblem(new Problem('unknown'), requestId, words)
   })
   return app

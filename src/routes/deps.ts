@@ -2,6 +2,7 @@ import type { Config } from '../config'
 import type { Manifest } from '../pages/assets'
 import type { Db } from '../store/db'
 import type { PhotoStore } from '../store/photos-port'
+import type { Catalogue } from '../words/render'
 
 /** One allow-listed line of the log: nothing a person typed, no key, no address of a page with one. */
 export type LogRecord = {
@@ -22,6 +23,8 @@ export type Deps = {
   readonly now: () => number
   readonly random: (bytes: number) => Uint8Array
   readonly log: (record: LogRecord) => void
+  /** Sentences by key, the first that has one wins; absent: English. */
+  readonly catalogues?: readonly Catalogue[]
   /** Built files by plain name. */
   readonly manifest: Manifest
   /** Where an unexpected error goes; never into an answer. */

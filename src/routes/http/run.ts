@@ -174,7 +174,7 @@ const once = async (route: Route, p: Prepared, db: Db, deps: Deps): Promise<Outc
     ...p.input,
     who,
     loaded: loaded as never,
-    studio: studioOf(results[1]?.[0] as never, now),
+    studio: studioOf(results[1]?.[0] as never, now, deps.catalogues),
     now,
     origin: p.origin,
     secure: p.secure,
