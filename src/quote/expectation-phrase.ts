@@ -34,8 +34,13 @@ export const expectationPhrase = (
   const r = s.reader
   const read = s.begin()
   if (!wants(r, 'paint') || level === 'none') {
+    const onlyCabin = wants(r, 'cabin') && !wants(r, 'paint', 'protect')
     const key =
-      has(r, dangers, 'matte') && wants(r, 'paint', 'protect') ? 'expect.matte' : 'expect.none'
+      has(r, dangers, 'matte') && wants(r, 'paint', 'protect')
+        ? 'expect.matte'
+        : onlyCabin
+          ? 'expect.cabin'
+          : 'expect.none'
     return { removedShare: null, phrase: { key }, because: s.names(read) }
   }
   const marks = (r.value(defects) ?? []).flatMap((d) => CLASSES[d] ?? [])

@@ -97,7 +97,13 @@ export const QuotePage: FC<QuotePageProps> = (p) => {
       })}
     >
       <ErrorSummary words={words} errors={errors} />
+      {!p.canDecide && p.closed ? (
+        <p class="notice" role="status">
+          {p.closed}
+        </p>
+      ) : null}
       <Offered {...p} />
+      <Talk {...p} />
       {quote.changes && quote.changes.length > 0 ? (
         <section>
           <h2>{words.say('page.quote.changed')}</h2>
@@ -134,7 +140,6 @@ export const QuotePage: FC<QuotePageProps> = (p) => {
         <h2>{words.say('page.days')}</h2>
         <Timetable words={words} plan={estimate.plan} stepName={stepNames(words, estimate.steps)} />
       </section>
-      <Talk {...p} />
       {p.canDecide ? (
         <DecisionForm
           words={words}
@@ -144,10 +149,6 @@ export const QuotePage: FC<QuotePageProps> = (p) => {
           {...(errors ? { errors } : {})}
           {...(p.kept ? { kept: p.kept } : {})}
         />
-      ) : p.closed ? (
-        <section>
-          <p>{p.closed}</p>
-        </section>
       ) : null}
       {quote.terms ? (
         <section>

@@ -8,6 +8,8 @@ export const estimateWords: Catalogue = {
   'level.two-step': 'a cut and a finishing set, where the readings allow it',
 
   'expect.none': 'We do not polish, so marks in the paint stay as they are.',
+  'expect.cabin':
+    'The inside gets clean and dry. Old stains and smells get weaker; we do not promise that they go. The paint is not polished.',
   'expect.matte':
     'The surface gets clean and protected. Marks in matte paint stay: polishing would leave shiny patches for good.',
   'expect.share':

@@ -196,7 +196,7 @@ export const riskWords: Catalogue = {
 
   'risk.film-over-repaint': 'Film on a repaint or bumper is likely to lift paint.',
   'risk.film-over-repaint.means':
-    'Paint that did not come from the factory holds less well, and under a fully covered car nobody has seen what was repaired. When the film goes, paint may go. Leaving it on is a real choice.',
+    'Paint that did not come from the factory holds less well, and where film covers it nobody can see what was repaired. When the film goes, paint may go. Leaving it on is a real choice.',
   'risk.film-over-repaint.bench':
     'Do the bumper and repaired panels last. Pull nothing there without a signed yes.',
   'risk.film-over-repaint.decision':
