@@ -142,7 +142,9 @@ const commit = async (db: Db, stmts: readonly Stmt[], p: Prepared, o: Outcome): 
   try {
     await db.write(stmts, p.key ? { retry: true } : {})
   } catch (error) {
-    if (isDbError(error, 'conflict') || isDbError(error, 'busy')) await o.undo?.()
+    // A taken key may be our own first try, whose answer was lost: what it put there is in use.
+    const refused = isDbError(error, 'conflict') && !isConflictOn(error, keyTaken)
+    if (refused || isDbError(error, 'busy')) await o.undo?.()
     throw error
   }
 }
