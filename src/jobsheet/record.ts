@@ -74,7 +74,10 @@ export const recordOf = (
     })),
     done,
     left: [
-      ...estimate.scope.turnedDown.map((t) => ({ id: t.id, why: 'turned-down' as const })),
+      ...estimate.scope.turnedDown
+        // Refused only until the leak was proven shut; once it was, the cabin was cleaned after all.
+        .filter((t) => t.id !== 'wet-cabin-cleaning' || !done.includes('leak-proof'))
+        .map((t) => ({ id: t.id, why: 'turned-down' as const })),
       ...estimate.steps
         .filter((s) => bench.steps[s.id]?.state !== 'done' && s.id !== 'hand-over')
         .map((s) => ({ id: s.id, why: 'not-done' as const })),

@@ -36,6 +36,11 @@ const MEASURING = new Set([
   'polish-hand',
 ])
 
+/** A job inside the car has panels too, but nobody reads them. */
+const paintIsRead = (view: BenchView): boolean =>
+  view.sheet.panels.length > 0 &&
+  (view.readings.length > 0 || view.sheet.steps.some((s) => MEASURING.has(s.id)))
+
 const measures = (view: BenchView): boolean => view.current !== null && MEASURING.has(view.current)
 
 /** A part of the sheet that is there when wanted: one thing at a time stands open. */
@@ -103,7 +108,7 @@ export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
           </div>
         </section>
       )}
-      {view.sheet.panels.length > 0 ? (
+      {paintIsRead(view) ? (
         <>
           <Fold
             id="reading"

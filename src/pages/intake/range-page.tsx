@@ -75,15 +75,16 @@ const Headline: FC<RangePageProps> = ({
 
 const Days: FC<RangePageProps> = ({ frame: { words }, estimate }) => {
   const { plan, deadline } = estimate
+  // A day says what can be said; minutes of a job that has not begun would be a false promise.
+  const sameDay = plan.readyLikelyLocal.date === plan.readyCautiousLocal.date
   return (
     <>
       <p>
         {words.say('page.range.days', { n: plan.days.length })}{' '}
-        {words.say('page.range.elapsed', {
+        {words.say(sameDay ? 'page.range.elapsed.same' : 'page.range.elapsed', {
           likely: plan.readyLikelyLocal.date,
-          likelyAt: plan.readyLikelyLocal.minute,
           cautious: plan.readyCautiousLocal.date,
-          cautiousAt: plan.readyCautiousLocal.minute,
+          cautiousAt: Math.ceil(plan.readyCautiousLocal.minute / 30) * 30,
         })}
       </p>
       {deadline ? (

@@ -37,6 +37,9 @@ export type AgreedPageProps = {
   readonly recordHref?: string
 }
 
+const sameDay = (dated: NonNullable<AgreedPageProps['dated']>): boolean =>
+  dated.readyLikely.slice(0, 10) === dated.readyCautious.slice(0, 10)
+
 const Extra: FC<AgreedPageProps & { readonly extra: ExtraView }> = (p) => {
   const { frame, id, extra, once } = p
   const { words } = frame
@@ -90,7 +93,7 @@ export const AgreedPage: FC<AgreedPageProps> = (p) => {
           })}
         </p>
         {p.deposit > 0 ? (
-          <p>{words.say('page.quote.deposit', { amount: money(words, p.deposit) })}</p>
+          <p>{words.say('page.agreed.deposit', { amount: money(words, p.deposit) })}</p>
         ) : null}
         <p>
           {dated
@@ -102,7 +105,7 @@ export const AgreedPage: FC<AgreedPageProps> = (p) => {
         </p>
         {dated ? (
           <p>
-            {words.say('page.agreed.ready', {
+            {words.say(sameDay(dated) ? 'page.agreed.ready-same' : 'page.agreed.ready', {
               likely: date(words, dated.readyLikely.slice(0, 10)),
               cautious: date(words, dated.readyCautious.slice(0, 10)),
             })}

@@ -30,6 +30,10 @@ export const AGREED = new Set([
   'not-brought',
 ])
 
+/** A line moves by cents when another one changes: the allowance for surprises is shared by all. */
+const isMarked = ({ from, to }: { readonly from: number; readonly to: number }): boolean =>
+  Math.abs(to - from) * 100 > 3 * from
+
 /** A computed difference as sentences. */
 export const changeSentences = (
   from: Revision | null,
@@ -42,12 +46,15 @@ export const changeSentences = (
       to.offer.lines.find((l) => l.step === step) ?? from?.offer.lines.find((l) => l.step === step)
     return lineText(line ?? { step }, words)
   }
+  const own = diff.changed.filter((c) => c.minutes.from !== c.minutes.to || isMarked(c.amount))
+  const shared = diff.changed.length - own.length
   return [
     ...diff.added.map((step) => words.say('diff.added', { step: name(step) })),
     ...diff.removed.map((step) => words.say('diff.removed', { step: name(step) })),
-    ...diff.changed.map((c) =>
+    ...own.map((c) =>
       words.say('diff.changed', { step: name(c.step), from: c.amount.from, to: c.amount.to }),
     ),
+    ...(shared > 0 ? [words.say('diff.shared', { n: shared })] : []),
     ...(diff.total.from === null || diff.total.from === diff.total.to
       ? []
       : [words.say('diff.total', { from: diff.total.from, to: diff.total.to })]),

@@ -2,8 +2,8 @@ import type { Catalogue } from '../render'
 
 /** How figures are written by themselves; the locale of the studio decides the rest. */
 export const format: Catalogue = {
-  'format.hours': '{n} h',
-  'format.minutes': '{n} min',
+  'format.hours': '{n}\u00a0h',
+  'format.minutes': '{n}\u00a0min',
   'format.money': '{v:money}',
   'format.round': '{v:round}',
   'format.time': '{v:hours}',

@@ -96,7 +96,9 @@ export const pages: Catalogue = {
   'page.range.budget': 'Your limit of {amount:round} (the broken line) holds {chance}.',
   'page.range.days': '{n|About one day|About # days} in the bay.',
   'page.range.elapsed':
-    'Started on the next free day, it would be ready about {likely:date} at {likelyAt:clock}; to be safe, count on {cautious:date} at {cautiousAt:clock}.',
+    'Started on the next free day, it would be ready about {likely:date}; to be safe, count on {cautious:date}.',
+  'page.range.elapsed.same':
+    'Started on the next free day, it would be ready about {likely:date}, towards {cautiousAt:clock}.',
   'page.range.deadline.yes': 'Your date, {date:date}, holds even if it goes slowly.',
   'page.range.deadline.tight':
     'Your date, {date:date}, holds if all goes as usual, with little to spare.',
@@ -177,6 +179,8 @@ export const pages: Catalogue = {
   'page.agreed.no-day': 'We write to you to fix the day.',
   'page.agreed.day': 'Bring the car on {start:date}.',
   'page.agreed.day-at': 'Bring the car on {start:date} at {at:clock}.',
+  'page.agreed.deposit': '{amount} is due now and counts towards the total.',
+  'page.agreed.ready-same': 'It should be ready on {likely}.',
   'page.agreed.ready': 'It should be ready on {likely}; to be safe, plan with {cautious}.',
   'page.agreed.quote': 'Read the quote again',
   'page.agreed.before': 'Before you come',
@@ -199,7 +203,7 @@ export const pages: Catalogue = {
   'page.record.after': 'after',
   'page.record.polished': 'polished',
   'page.record.not-read': 'not read',
-  'page.record.untouched': 'not polished',
+  'page.record.untouched': 'nothing written down',
   'page.record.sets': '{n|# set|# sets}: {what}',
   'page.record.done': 'Done',
   'page.record.left': 'Left',
