@@ -17,7 +17,12 @@ const quietly = async ({ bench, studio }: Stage, path: string, fields: Fields): 
 const line = (s: Stage, id: string, kind: string, fields: Fields) =>
   quietly(s, `/bench/${id}/lines`, { kind, ...fields })
 
-type Step = { readonly id: string; readonly state: string; readonly expectedMinutes: number }
+type Step = {
+  readonly id: string
+  readonly state: string
+  readonly expectedMinutes: number
+  readonly lagMinutes: number
+}
 type Sheet = {
   readonly steps: readonly Step[]
   readonly checks: readonly { readonly id: string; readonly state: string }[]
@@ -35,6 +40,7 @@ export const workUntil = async (s: Stage, id: string, until: string | null): Pro
     await line(s, id, 'began', { step: step.id })
     s.studio.clock.now += Math.round(step.expectedMinutes) * MINUTE
     await line(s, id, 'done', { step: step.id })
+    s.studio.clock.now += step.lagMinutes * MINUTE
   }
   if (until !== null) throw new Error(`the sheet has no ${until}`)
 }
@@ -45,7 +51,7 @@ export const checkIn = async (s: Stage, id: string, mileage: string): Promise<vo
   await line(s, id, 'checked-in', { mileage, fuel: 'half', keys: '1', 'consents[]': 'photos' })
   s.studio.clock.now += 5 * MINUTE
   await s.bench.page.goto(`/bench/${id}`)
-  await s.shoot(s.bench.page, 'bench-step', { pieces: 2 })
+  await s.shoot(s.bench.page, 'bench-step')
 }
 
 export type Reading = readonly [panel: string, of: 'panel' | 'reference', values: string]
@@ -131,8 +137,8 @@ export const handOver = async (
   await page.locator('[name=mileage]').fill(given.mileage)
   await page.locator('[name=open]').fill(given.open ?? '')
   await page.locator('[name=name]').fill(given.name)
-  await s.shoot(page, 'handover', { pieces: 2 })
+  await s.shoot(page, 'handover', { at: 'form[action$="/handover"]', above: 300 })
   await press(page, page.locator('form[action$="/handover"] button'))
   await s.customer.page.goto(`/e/${id}/record`)
-  await s.shoot(s.customer.page, 'record', { pieces: 3 })
+  await s.shoot(s.customer.page, 'record', { pieces: 2 })
 }

@@ -32,7 +32,7 @@ export const tell = async (
 export const sendIt = async ({ customer, shoot }: Stage, id: string): Promise<void> => {
   const { page } = customer
   await page.goto(`/e/${id}/range`)
-  await shoot(page, 'range', { pieces: 4 })
+  await shoot(page, 'range', { pieces: 3 })
   await page.locator('input[name=consent]').check()
   await press(page, page.getByRole('button', { name: 'Send it' }))
   await shoot(page, 'sent')

@@ -39,7 +39,7 @@ export const darkCar = async (s: Stage): Promise<void> => {
     [{ step: 'coating', price: '290', why: 'The coating of the house at its usual price' }],
     'After the coating the car stays dry for a day and unwashed for about a week.',
   )
-  await openQuote(s, link, 'quote', 3)
+  await openQuote(s, link, 'quote', 2)
   await sayYes(s, 'Ines Example')
   await setDay(s, id, '2026-10-12')
   await checkIn(s, id, '640')

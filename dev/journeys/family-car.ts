@@ -33,7 +33,7 @@ export const familyCar = async (s: Stage): Promise<void> => {
     [{ step: 'check-in', minutes: 45, why: 'Photographs of the boot before anything is lifted' }],
     'We clean nothing before the leak is found and proven dry.',
   )
-  await openQuote(s, first, 'quote', 3)
+  await openQuote(s, first, 'quote', 2)
   await sayNo(s, 'Too much at once. Could we do it without the seats?')
   const second = await review(
     s,

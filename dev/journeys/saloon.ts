@@ -44,7 +44,7 @@ export const saloon = async (s: Stage): Promise<void> => {
     [{ step: 'check-in', minutes: 75, why: 'Two ages of paint: a photograph of every panel' }],
     'We begin with a corner of the lettering on the right door, the older paint.',
   )
-  await openQuote(s, link, 'quote', 3)
+  await openQuote(s, link, 'quote', 2)
   await askFirst(s, 'Will the shade of the letters show once they are gone?')
   await replyTo(
     s,

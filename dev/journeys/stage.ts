@@ -58,7 +58,7 @@ export const setStage = async (
     n += 1
     for (let piece = 0; piece < pieces; piece += 1) {
       const y = top + piece * size.height
-      if (piece > 0 && y >= whole - 20) break
+      if (piece > 0 && y >= whole - 200) break
       const number = String(n).padStart(2, '0')
       await page.screenshot({
         path: join(folder, `${number}-${name}${piece === 0 ? '' : `-${piece + 1}`}.png`),
