@@ -5,9 +5,9 @@ import { createInterface } from 'node:readline'
 import type { Readable } from 'node:stream'
 import { Miniflare } from 'miniflare'
 import { startHrana } from '../../dev/hrana'
+import { workerOptions } from '../../dev/worker-options'
 import { buildWorker } from '../../scripts/build-worker'
 import { copyBase } from './base-db'
-import { workerOptions } from './worker-options'
 import { OWNER_KEY, type World, type WorldOptions } from './world'
 
 /** The built Worker in the real edge runtime, its database behind our own endpoint. */

@@ -1,5 +1,5 @@
 import type { MiniflareOptions } from 'miniflare'
-import type { BuiltWorker } from '../../scripts/build-worker'
+import type { BuiltWorker } from '../scripts/build-worker'
 
 /** Newest date the pinned workerd knows, as in wrangler.toml. */
 export const COMPATIBILITY_DATE = '2026-05-03'
