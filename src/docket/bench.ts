@@ -14,7 +14,6 @@ export type StepRecord = {
 type Dated<T> = T & { readonly id: string; readonly at: number; readonly by: string }
 
 export type Bench = {
-  readonly started: boolean
   readonly checkIn: Dated<BodyOf<'checked-in'>> | null
   readonly steps: Readonly<Record<string, StepRecord>>
   readonly readings: readonly Dated<BodyOf<'reading'>>[]
@@ -26,6 +25,15 @@ export type Bench = {
   readonly checks: Readonly<Record<string, Dated<BodyOf<'checked'>>>>
   readonly notes: readonly Dated<BodyOf<'noted'>>[]
 }
+
+/** Lines that say the car is being worked on; a reading at a look-over does not. */
+export const WORK_KINDS: readonly string[] = [
+  'checked-in',
+  'began',
+  'broke-off',
+  'done',
+  'polished',
+]
 
 /** A block left running longer than this is a forgotten one; it counts as this much. */
 const LONGEST_BLOCK_MINUTES = 720
@@ -121,7 +129,6 @@ export const foldBench = (lines: readonly Line[]): Bench => {
     }
   }
   return {
-    started: lines.some((l) => l.kind !== 'noted'),
     checkIn,
     steps: Object.fromEntries(
       Object.entries(steps)

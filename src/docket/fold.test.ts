@@ -53,6 +53,17 @@ describe('fold', () => {
     expect(fold([opened, dated]).state).toBe('dated')
     const checkedIn = line(3, 'checked-in', { consents: [] }, { device: 'a', n: 1 })
     expect(fold([opened, dated, checkedIn]).state).toBe('on-bench')
+    const looked = line(
+      2,
+      'reading',
+      { panel: 'roof', kind: 'panel', values: [91] },
+      { device: 'a', n: 1 },
+    )
+    expect(fold([opened, looked, { ...dated, seq: 3 }]).state).toBe('dated')
+    const again = { ...dated, seq: 5, id: 'l5' }
+    expect(
+      fold([opened, dated, checkedIn, line(4, 'moved', { to: 'come-back' }), again]).state,
+    ).toBe('dated')
   })
 
   it('adds up begun blocks, and takes minutes entered afterwards instead', () => {
@@ -92,15 +103,13 @@ describe('fold', () => {
       }),
       checked: fc.record({ check: fc.constantFrom('torque', 'belts') }),
     }
-    const one = fc
-      .constantFrom(...(Object.keys(bodies) as (keyof typeof bodies)[]))
-      .chain((kind) =>
-        fc.record({
-          kind: fc.constant(kind),
-          body: bodies[kind] as fc.Arbitrary<object>,
-          at: fc.integer({ min: 0, max: 50 }),
-        }),
-      )
+    const one = fc.constantFrom(...(Object.keys(bodies) as (keyof typeof bodies)[])).chain((kind) =>
+      fc.record({
+        kind: fc.constant(kind),
+        body: bodies[kind] as fc.Arbitrary<object>,
+        at: fc.integer({ min: 0, max: 50 }),
+      }),
+    )
     fc.assert(
       fc.property(
         fc.array(fc.array(one, { maxLength: 8 }), { minLength: 1, maxLength: 3 }),

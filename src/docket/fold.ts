@@ -1,5 +1,5 @@
 import type { Answer } from '../intake/answers'
-import { type Bench, foldBench } from './bench'
+import { type Bench, foldBench, WORK_KINDS } from './bench'
 import type { BodyOf } from './kinds'
 import type { Line } from './line'
 import { sorted } from './order'
@@ -79,6 +79,7 @@ export const fold = (lines: readonly Line[]): Docket => {
   const revisions: Revision[] = []
   const decisions: (BodyOf<'decided'> & { at: number })[] = []
   const extras: Extra[] = []
+  let datedAt = 0
 
   for (const line of office) {
     switch (line.kind) {
@@ -159,6 +160,7 @@ export const fold = (lines: readonly Line[]): Docket => {
       case 'dated':
         d.dated = { ...(line.body as BodyOf<'dated'>), at: line.at }
         d.state = 'dated'
+        datedAt = line.seq
         break
       case 'extra-asked':
         extras.push({ ...(line.body as BodyOf<'extra-asked'>), at: line.at, decision: null })
@@ -177,7 +179,9 @@ export const fold = (lines: readonly Line[]): Docket => {
     }
   }
   const folded = foldBench(bench)
-  const state: State = d.state === 'dated' && folded.started ? 'on-bench' : d.state
+  // Work that reached us after the job was dated; what an earlier visit did does not count again.
+  const started = bench.some((l) => WORK_KINDS.includes(l.kind) && l.seq > datedAt)
+  const state: State = d.state === 'dated' && started ? 'on-bench' : d.state
   return {
     ...d,
     id: lines[0]?.docket ?? '',

@@ -107,6 +107,8 @@ export const withdraw = (call: Any, desk: Desk) => {
   return write(call, desk, [{ kind: 'moved', body: { to: 'withdrawn' } }])
 }
 
+const ASKED_IN = new Set(['dated', 'on-bench', 'held', 'finished', 'part-done', 'come-back'])
+
 /** The customer agrees to or refuses an extra; a decision is made once. */
 export const decideExtra = (
   call: Any,
@@ -117,6 +119,11 @@ export const decideExtra = (
 ) => {
   const extra = desk.docket.extras.find((e) => e.extra === id)
   if (!extra) throw new Problem('unknown')
+  if (!ASKED_IN.has(desk.docket.state))
+    throw new Problem('not-now', {
+      detail: { key: 'problem.not-now.state' },
+      more: { state: desk.docket.state, moves: [] },
+    })
   if (extra.decision !== null)
     throw new Problem('not-now', {
       detail: { key: 'problem.not-now.decided' },

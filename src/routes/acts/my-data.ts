@@ -1,5 +1,6 @@
 import { isUnsure } from '../../intake/answers'
 import { erasePersonalData, type LineRewrite } from '../../store/erasing'
+import { Problem } from '../http/problem'
 import type { Call, Load, Outcome } from '../route'
 import { type Desk, write } from './desk'
 
@@ -29,6 +30,9 @@ export const myData = (desk: Desk) => ({
 
 const CLOSES = new Set(['answering', 'received', 'look-over', 'quoted'])
 
+/** While the car is with us its owner must be reachable; the contact stays until it is handed over. */
+const IN_HAND = new Set(['dated', 'on-bench', 'held', 'finished', 'part-done', 'uncollected'])
+
 const BLANK = '–'
 const blankWhy = (all: unknown): unknown =>
   (all as readonly object[]).map((each) => ({ ...each, why: BLANK }))
@@ -53,6 +57,11 @@ export const eraseMine = (
   call: Call<unknown, unknown, Load>,
   desk: Desk,
 ): Pick<Outcome, 'writes' | 'after' | 'scrub'> => {
+  if (IN_HAND.has(desk.docket.state))
+    throw new Problem('not-now', {
+      detail: { key: 'problem.not-now.in-hand' },
+      more: { state: desk.docket.state },
+    })
   const closing = CLOSES.has(desk.docket.state)
     ? write(call, desk, [{ kind: 'moved', body: { to: 'withdrawn' } }]).writes
     : []

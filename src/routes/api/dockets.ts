@@ -9,7 +9,7 @@ import { movesByHand } from '../acts/moving'
 import { eraseMine } from '../acts/my-data'
 import { readPlace, writePlace } from '../acts/place'
 import { enquiryView, estimateView } from '../acts/views'
-import { type Route, route } from '../route'
+import { type Route, route, type Who } from '../route'
 import { docketAnswer, linesAnswer, listAnswer, openedAnswer } from './shapes'
 
 const base = '/api/v1/dockets'
@@ -17,6 +17,18 @@ const maybe = z.exactOptional
 type Params = { readonly params: Readonly<Record<string, string>> }
 const load = ({ params }: Params) => deskLoad(params.id ?? '')
 const etag = (rev: number) => ({ etag: `"${rev}"` })
+
+const PERSONAL = new Set(['contact', 'vin'])
+
+/** The bench needs the car's facts, not whose car it is. */
+const shownTo = (who: Who, view: ReturnType<typeof enquiryView>) =>
+  who.kind === 'owner'
+    ? view
+    : {
+        ...view,
+        answers: view.answers.filter((a) => !PERSONAL.has(a.question)),
+        setAside: view.setAside.filter((a) => !PERSONAL.has(a.question)),
+      }
 
 export const docketRoutes: readonly Route[] = [
   route({
@@ -69,7 +81,7 @@ export const docketRoutes: readonly Route[] = [
         ...(query.after === undefined ? {} : { after: readPlace(query.after) }),
       }),
     }),
-    act: ({ loaded, query, studio }) => {
+    act: ({ loaded, query, studio, who }) => {
       const limit = Number(query.limit ?? 50)
       const page = loaded.heads.slice(0, limit)
       const last = page.at(-1)
@@ -83,7 +95,7 @@ export const docketRoutes: readonly Route[] = [
             turn: h.turn,
             rev: h.rev,
             title: h.title,
-            name: h.personName,
+            name: who.kind === 'owner' ? h.personName : null,
             wantedBy: h.wantedBy,
             jobDate: h.jobDate,
             readyDate: h.readyDate,
@@ -125,7 +137,7 @@ export const docketRoutes: readonly Route[] = [
         status: 200,
         headers: etag(desk.docket.rev),
         json: {
-          ...enquiryView(desk, desk.answers, studio.words, desk.replayed),
+          ...shownTo(who, enquiryView(desk, desk.answers, studio.words, desk.replayed)),
           turn: desk.head?.turn ?? 'theirs',
           title: desk.head?.title ?? '',
           person: who.kind === 'owner' ? (desk.people[0] ?? null) : null,
@@ -144,7 +156,7 @@ export const docketRoutes: readonly Route[] = [
           dated: desk.docket.dated,
           extras: desk.docket.extras,
           bench: desk.docket.bench,
-          texts: Object.fromEntries(desk.texts),
+          texts: who.kind === 'owner' ? Object.fromEntries(desk.texts) : {},
           moves: movesByHand(desk.docket.state),
         },
       }

@@ -133,6 +133,7 @@ export const enquiryRoutes: readonly Route[] = [
     rights: 'customer',
     summary: 'The estimate so far.',
     answers: { 200: estimateAnswer },
+    rate: { name: 'estimate', perMinute: 600 },
     load: ({ params }) => deskLoad(params.id ?? ''),
     act: ({ loaded, studio, now }) => {
       const desk = openDesk(loaded)

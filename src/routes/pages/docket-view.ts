@@ -9,7 +9,7 @@ import { answerText } from '../../words/answer-text'
 import type { Words } from '../../words/render'
 import type { Desk } from '../acts/desk'
 import { deskInput } from '../acts/estimating'
-import { factsOf } from '../acts/facts'
+import { benchFacts, factsOf } from '../acts/facts'
 import { movesByHand } from '../acts/moving'
 import { offerOf } from '../acts/revising'
 import type { Any } from './page'
@@ -134,14 +134,15 @@ export const docketView = (
     state: desk.docket.state,
     whyMoved: whyMoved(desk),
     car: desk.head?.title ?? '',
-    person: p?.name
-      ? {
-          name: p.name,
-          ...(p.email ? { email: p.email } : {}),
-          ...(p.phone ? { phone: p.phone } : {}),
-        }
-      : null,
-    facts: factsOf(desk, words),
+    person:
+      p?.name && call.who.kind === 'owner'
+        ? {
+            name: p.name,
+            ...(p.email ? { email: p.email } : {}),
+            ...(p.phone ? { phone: p.phone } : {}),
+          }
+        : null,
+    facts: call.who.kind === 'owner' ? factsOf(desk, words) : benchFacts(desk, words),
     photos: desk.photos.map((photo) => ({
       photo: photo.id,
       subject: spoken(words, `photo.${photo.subject}`, words.say('photo')),

@@ -61,7 +61,7 @@ export const listRoutes: readonly Route[] = [
             reference: h.reference,
             state: h.state as State,
             title: h.title,
-            person: h.personName,
+            person: call.who.kind === 'owner' ? h.personName : null,
             riskiest: h.riskiest === null ? null : studio.words.say(`risk.${h.riskiest}`),
             low: h.priceLow,
             high: h.priceHigh,

@@ -17,6 +17,7 @@ export const sendingRoutes: readonly Route[] = [
     rights: 'customer',
     summary: 'A private link to come back by.',
     answers: { 200: 'other' },
+    rate: { name: 'link', perMinute: 60 },
     load,
     act: async (call) => {
       const desk = openDesk(call.loaded)
@@ -40,6 +41,7 @@ export const sendingRoutes: readonly Route[] = [
     rights: 'customer',
     summary: 'The range for what has been told so far.',
     answers: { 200: 'other' },
+    rate: { name: 'estimate', perMinute: 120 },
     load,
     act: (call) => {
       const desk = openDesk(call.loaded)
@@ -82,6 +84,7 @@ export const sendingRoutes: readonly Route[] = [
     rights: 'customer',
     summary: 'The enquiry has arrived; what happens next.',
     answers: { 200: 'other' },
+    rate: { name: 'link', perMinute: 60 },
     load,
     act: async (call) => {
       const desk = openDesk(call.loaded)

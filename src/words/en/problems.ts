@@ -21,6 +21,8 @@ export const problemWords: Catalogue = {
   'problem.not-now.lapsed': 'This quote is no longer valid. Ask the studio for a new one.',
   'problem.not-now.decided': 'This has been decided already.',
   'problem.not-now.open-checks': 'Something that keeps people safe is still open.',
+  'problem.not-now.in-hand':
+    'The car is with the studio, which has to be able to reach its owner. Ask again once it is handed over.',
   'problem.not-now.no-date': 'There is no working time left on that day.',
   'problem.stale': 'Somebody else changed this first. Read it again, then decide.',
   'problem.too-large': 'That is too large to take.',
