@@ -5,6 +5,7 @@ export const DOMAIN = ['kernel', 'intake', 'quote', 'jobsheet', 'docket'] as con
 export const RIM: readonly string[] = [
   'src/node.ts',
   'src/node-assets.ts',
+  'src/node-fetch.ts',
   'src/worker.ts',
   'src/config.ts',
 ]
@@ -61,8 +62,19 @@ export const LAYERS: Readonly<Record<string, Layer>> = {
   },
   app: { layers: [...DOMAIN, 'words', 'store', 'pages', 'config', 'routes'], packages: ['hono'] },
   'node-assets': { layers: ['app', 'pages', 'routes'], packages: ['node:*'] },
+  'node-fetch': { layers: ['app'], packages: ['node:*'] },
   node: {
-    layers: [...DOMAIN, 'words', 'store', 'pages', 'config', 'routes', 'app', 'node-assets'],
+    layers: [
+      ...DOMAIN,
+      'words',
+      'store',
+      'pages',
+      'config',
+      'routes',
+      'app',
+      'node-assets',
+      'node-fetch',
+    ],
     packages: ['node:*', '@hono/node-server', '@hono/node-server/*'],
   },
   worker: {
