@@ -83,4 +83,6 @@ export type Measured = {
 export const POLISH_LEVELS = ['none', 'hand', 'finishing', 'light', 'two-step'] as const
 export type PolishLevel = (typeof POLISH_LEVELS)[number]
 
-export const owns = (c: Context, piece: KitPiece): boolean => c.settings.kit.includes(piece)
+/** A lift counts only where one stands: a list of kit may name it while none can be booked. */
+export const owns = ({ settings }: Context, piece: KitPiece): boolean =>
+  settings.kit.includes(piece) && (piece !== 'lift' || settings.lifts > 0)

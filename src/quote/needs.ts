@@ -31,6 +31,7 @@ export type RunEvent = {
   } | null>[]
   readonly because: readonly string[]
   readonly chance: number
+  readonly source: string
 }
 
 const inWorld = (
@@ -84,5 +85,6 @@ export const runEvent = (rule: EventRule, s: Session, c: Context): RunEvent => {
       return found.because
     },
     chance: chanceOf(found, (n) => n.chance),
+    source: rule.source,
   }
 }

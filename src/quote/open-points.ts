@@ -51,16 +51,25 @@ import { yearCheck } from '../intake/questions/year-check'
 import type { Reader } from '../intake/reader'
 import { session } from '../intake/session'
 import type { Context } from './context'
+import type { Estimate } from './estimate-types'
 import { has, is } from './risks/read'
 import type { OpenRule } from './rules'
+
+const PRACTICE = 'common practice, no source'
+const OWN = 'own estimate'
 
 /** Checks one thing whenever any of these questions is asked and not settled. */
 const unknown = (id: string, ...questions: readonly Question<unknown>[]): OpenRule => ({
   id,
   when: (r) => questions.some((q) => r.unsettled(q)),
+  source: PRACTICE,
 })
 
-const rule = (id: string, when: OpenRule['when']): OpenRule => ({ id, when })
+const rule = (id: string, when: OpenRule['when'], source = PRACTICE): OpenRule => ({
+  id,
+  when,
+  source,
+})
 
 /** Not settled, and each one changes hours, safety or the result. */
 const unsettled: readonly OpenRule[] = [
@@ -99,6 +108,7 @@ const known = (r: Reader, q: Question<number>): number => r.value(q) ?? Number.N
 /** Settled or not, these are checked because of what the answers say. */
 const stated: readonly OpenRule[] = [
   rule('film-build', (r, c) => c.measured === undefined && wants(r, 'paint')),
+  rule('probe-kind', (r) => is(r, panelMaterial, 'aluminium')),
   rule('leak-place', (r) => leakOpen(r)),
   rule('leak-shut', (r) => is(r, wetSource, 'repaired')),
   rule('painter-sheet', (r) => freshPaint(r)),
@@ -109,7 +119,7 @@ const stated: readonly OpenRule[] = [
 
 /** Two answers that do not go together; the car decides. */
 const contradictions: readonly OpenRule[] = [
-  rule('film-older-than-car', (r) => r.asks(yearCheck) && !is(r, yearCheck, 'film-age-wrong')),
+  rule('film-older-than-car', (r) => r.asks(yearCheck) && !is(r, yearCheck, 'film-age-wrong'), OWN),
   rule('colour-on-modern-metallic', (r) => r.asks(systemCheck)),
   rule(
     'fresh-but-original',
@@ -140,8 +150,8 @@ export const openPointsOf = (
   answers: Answers,
   c: Context,
   s = session(answers),
-): readonly { readonly id: string; readonly because: readonly string[] }[] =>
-  openPoints.flatMap(({ id, when }) => {
+): Estimate['openPoints'] =>
+  openPoints.flatMap(({ id, when, source }) => {
     const marks = s.begin()
-    return when(s.reader, c) ? [{ id, because: s.names(marks) }] : []
+    return when(s.reader, c) ? [{ id, because: s.names(marks), source }] : []
   })

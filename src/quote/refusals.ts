@@ -13,6 +13,9 @@ import { wheels } from '../intake/questions/wheels'
 import { fires, has, is } from './risks/read'
 import type { RefusalRule } from './rules'
 
+const PRACTICE = 'common practice, no source'
+const OWN = 'own estimate'
+
 const MACHINE = ['polish-cut', 'polish-light', 'polish-finishing'] as const
 
 const CABIN = [
@@ -55,56 +58,68 @@ export const refusals: readonly RefusalRule[] = [
     id: 'matte-polish',
     steps: [...MACHINE, 'polish-hand', 'glaze-hand', 'clay', 'wax', 'coating'],
     when: (r) => fires(has(r, dangers, 'matte') && wants(r, 'paint', 'protect')),
+    source: PRACTICE,
   },
   {
     id: 'peeling-panels',
     steps: [],
     when: (r) => fires(peels(r) && wants(r, 'paint', 'protect')),
+    source: PRACTICE,
   },
   {
     id: 'fresh-paint-protection',
     steps: ['wax', 'coating', 'high-spot-check', 'next-day-check'],
     when: (r) => fires(freshPaint(r) && wants(r, 'paint', 'protect')),
+    source: PRACTICE,
   },
   {
     id: 'wet-cabin-cleaning',
     steps: [],
     when: (r) => fires(leakOpen(r)),
+    source: PRACTICE,
   },
   {
     id: 'mould-beyond-limits',
     steps: [...MOULD, ...CABIN],
     when: (r) => fires(mouldWay(r) === 'specialist'),
+    source:
+      'EPA 402-K-01-001, ch. 3 (when to call a specialist); limits of area in a cabin own estimate',
   },
   {
     id: 'sewage-cabin',
     steps: [...CABIN, ...MOULD, ...WATER],
     when: (r) => fires(is(r, wetSource, 'sewage')),
+    source: 'EPA 402-K-01-001 (water that is not clean); common practice',
   },
   {
     id: 'lacquer-machine',
     steps: [...MACHINE, 'clay'],
     when: (r) => fires(wants(r, 'paint', 'protect') && finishSystem(r) === 'lacquer'),
+    source: PRACTICE,
   },
   {
     id: 'fixed-price',
     steps: [],
     when: (r) => fires(vehicleKind(r) !== 'car'),
+    source: OWN,
   },
   {
     id: 'lifting-rusty',
     steps: ['wheels-off', 'calipers', 'wheels-coating', 'wheels-on', 'underside'],
     when: (r) => fires(is(r, jacking, 'rusty')),
+    source: PRACTICE,
   },
   {
     id: 'cracked-wheel',
     steps: ['wheels-coating'],
     when: (r) => fires(is(r, wheels, 'cracked')),
+    source: PRACTICE,
   },
   {
     id: 'loose-headliner',
     steps: ['headliner'],
     when: (r) => fires(is(r, headliner, 'loose')),
+    source: OWN,
   },
 ]
 

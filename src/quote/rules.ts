@@ -96,7 +96,12 @@ export type RiskRule = {
 }
 
 /** Something to check on arrival because it is not known. Text `open.<id>`. */
-export type OpenRule = { readonly id: string; readonly when: (r: Reader, c: Context) => boolean }
+export type OpenRule = {
+  readonly id: string
+  readonly when: (r: Reader, c: Context) => boolean
+  /** Why it is worth checking. */
+  readonly source: string
+}
 
 /** Work that is refused, with the reason and where to turn. Texts `refuse.<id>`, `refuse.<id>.turn`. */
 export type RefusalRule = {
@@ -104,4 +109,6 @@ export type RefusalRule = {
   /** Steps it takes out of scope; 'all' for everything. */
   readonly steps: readonly string[] | 'all'
   readonly when: (r: Reader, c: Context) => Phrase['params'] | null
+  /** Where the refusal comes from. */
+  readonly source: string
 }

@@ -25,6 +25,7 @@ export const turnedDownOf = (
         steps: rule.steps === 'all' ? [] : rule.steps,
         params: first,
         because: found.because,
+        source: rule.source,
       },
     ]
   })

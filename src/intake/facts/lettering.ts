@@ -8,6 +8,6 @@ import { wants } from './wants'
 export const hasLettering = (r: Reader): boolean =>
   has(r, dangers, 'film') && has(r, filmKind, 'lettering')
 
-/** True when single stickers come off: asked for, or named among what is stuck on. */
+/** True when single stickers come off: named among what is stuck on, or asked for where nothing was named. */
 export const hasStickers = (r: Reader): boolean =>
-  wants(r, 'stickers') || (has(r, dangers, 'film') && has(r, filmKind, 'stickers'))
+  has(r, dangers, 'film') ? has(r, filmKind, 'stickers') : wants(r, 'stickers')

@@ -95,7 +95,8 @@ export const agreementRisks: readonly RiskRule[] = [
     id: 'gelcoat',
     severity: 'know',
     weight: 63,
-    when: (r) => fires(sailing(r) && has(r, services, 'paint', 'protect')),
+    when: (r) =>
+      fires(sailing(r) && (has(r, services, 'paint', 'protect') || has(r, dangers, 'film'))),
     source: PRACTICE,
   },
   {
@@ -121,7 +122,7 @@ export const agreementRisks: readonly RiskRule[] = [
     when: (r, c) =>
       fires(
         is(r, oneOwner, 'few', 'many') &&
-          (is(r, paintHistory, 'original') || is(r, polishedBefore, 'never')) &&
+          (is(r, paintHistory, 'original', 'part') || is(r, polishedBefore, 'never')) &&
           atLeast(r, c, 8),
       ),
     source: PRACTICE,

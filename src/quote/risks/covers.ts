@@ -69,6 +69,5 @@ export const COVERS: Readonly<Record<string, readonly string[]>> = {
   'roof-window': ['soft-roof'],
   'deadline-drying': ['deadline'],
   'outside-trade': ['deadline'],
-  'dealer-marks': ['new-car'],
   'soft-paint': ['hard-paint'],
 }

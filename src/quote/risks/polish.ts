@@ -38,7 +38,7 @@ export const polishRisks: readonly RiskRule[] = [
     id: 'deeper-appear',
     severity: 'know',
     weight: 52,
-    when: (r) => fires(has(r, defects, 'haze', 'wash-marks') && polishing(r)),
+    when: (r) => fires(has(r, defects, 'haze', 'wash-marks', 'scratches') && polishing(r)),
     source: PRACTICE,
   },
   {

@@ -12,6 +12,7 @@ export const bench: Context = {
     {
       ...DEFAULT_PROFILE,
       kit: [...DEFAULT_PROFILE.kit, 'ozone', 'lift'],
+      lifts: 1,
       ratePerHour: 5_000,
     },
     1,

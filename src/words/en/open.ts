@@ -37,6 +37,8 @@ export const openWords: Catalogue = {
   'open.wheel-fit': 'Look for spacers and changed ride height before lifting.',
   'open.glass': 'Look for film and heating lines on the glass.',
   'open.film-build': 'Read the paint: a never-polished place first, then every panel.',
+  'open.probe-kind':
+    'Aluminium takes the non-ferrous probe: check it on a shim, and never mix readings of two metals.',
   'open.leak-place': 'Find where the water comes in.',
   'open.leak-shut': 'Prove with a water test that the repaired leak is shut.',
   'open.painter-sheet': "Get the painter's data sheet and written yes.",

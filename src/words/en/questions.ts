@@ -65,7 +65,7 @@ const asked: Catalogue = flatQuestions({
       headlights: 'Clear the headlights',
       glass: 'Clean or polish the glass',
       roof: 'Clean and proof a soft roof',
-      stickers: 'Take off stickers or lettering',
+      stickers: 'Take off film, stickers or lettering',
     },
   },
   'cabin-state': {
