@@ -19,10 +19,10 @@ const hour = (h: number | null): string => (h === null ? 'open' : h.toFixed(1))
 const printHours = (timed: readonly Score[]): void => {
   for (const { id, hours } of timed) {
     if (hours === null) continue
-    const { reported, low, likely, high, scope } = hours
+    const { reported, low, likely, high, part, scope } = hours
     const verdict = scope !== null ? `not counted: ${scope}` : hours.inside ? 'inside' : 'MISSED'
     console.log(
-      `  ${id.padEnd(9)} reported ${hour(reported[0])}–${hour(reported[1])} h, ours ${hour(low)}–${hour(high)} (likely ${hour(likely)})  ${verdict}`,
+      `  ${id.padEnd(9)} reported ${hour(reported[0])}–${hour(reported[1])} h, ours ${hour(low)}–${hour(high)} (likely ${hour(likely)}), ${part}: ${verdict}`,
     )
   }
 }

@@ -3,7 +3,7 @@
  * (`event.`), refusals (`refuse.`) and steps in scope or possible (`step.`). Any one is enough.
  */
 export const flagMeanings: Readonly<Record<string, readonly string[]>> = {
-  no_gauge_substrate: ['risk.unreadable', 'risk.gelcoat', 'open.panel-material'],
+  no_gauge_substrate: ['risk.unreadable', 'risk.gelcoat', 'open.panel-material', 'open.probe-kind'],
   original_paint_preserve: ['risk.keep'],
   measure_before_polish: ['open.film-build', 'step.readings'],
   outsourced_lead_time: ['risk.outside-trade', 'refuse.peeling-panels', 'refuse.cracked-wheel'],
