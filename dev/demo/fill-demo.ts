@@ -37,6 +37,7 @@ export const fillDemo = async (
   folder: string,
   origin: string,
   now: number,
+  cars: readonly DemoCar[] = DEMO_CARS,
 ): Promise<readonly FilledDocket[]> => {
   if (existsSync(dataPaths(folder).database)) throw new NotEmptyError(folder)
   const app = await openDemoApp(folder, origin, now)
@@ -44,7 +45,7 @@ export const fillDemo = async (
     app.clock.now = now - 120 * 86_400_000
     await app.send('PUT', '/api/v1/settings', { key: app.ownerKey, body: DEMO_STUDIO })
     const filled: FilledDocket[] = []
-    for (const car of DEMO_CARS) {
+    for (const car of cars) {
       const d = await openDocket(app, car, now)
       await car.course(d)
       const { state, title } = await readDocket(d)
