@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, callerOf, type Json } from '../support/caller'
+import { routeOf } from '../support/checked'
 import { openWorld, RUNTIMES, type World } from '../support/world'
 import { answerByKind } from './answer-by-kind'
 import { wholeWay } from './stranger'
@@ -93,7 +94,9 @@ describe.each(RUNTIMES)('many at once, on %s', (runtime) => {
       const answer = await call(method, path, sent)
       const { reads, writes } = world.trips()
       walked += 1
-      if (reads > 1 || writes > 1 || (method === 'GET' && writes > 0))
+      // Looking changes nothing; only how often is counted, where there is a limit.
+      const still = method === 'GET' && routeOf(method, path)?.rate === undefined
+      if (reads > 1 || writes > 1 || (still && writes > 0))
         costs.push(`${method} ${path}: ${reads} + ${writes}`)
       if (answer.status < 300 && reads !== 1) costs.push(`${method} ${path} did not read once`)
       return answer

@@ -210,9 +210,15 @@ const toProblem = (error: unknown): unknown => {
 }
 
 /** A code or link that opened nothing counts like one that did: guessing is what the rule is for. */
-const countRefusal = async (p: Prepared, db: Db, error: unknown): Promise<void> => {
+const countRefusal = async (p: Prepared, db: Db, error: unknown): Promise<unknown> => {
   const guessed = error instanceof Problem && ['signed-out', 'not-yours'].includes(error.code)
-  if (guessed && p.bucket) await db.write([countRate(p.bucket.name, p.bucket.window).stmt])
+  if (!guessed || !p.bucket) return error
+  try {
+    await db.write([countRate(p.bucket.name, p.bucket.window).stmt])
+    return error
+  } catch (uncounted) {
+    return uncounted
+  }
 }
 
 /**
@@ -233,8 +239,7 @@ export const run = async (route: Route, r: Request1, deps: Deps): Promise<Outcom
           isConflictOn(error, referenceTaken) ||
           (isConflictOn(error, keyTaken) && p.key !== null)
         if (raced && tries < TRIES) continue
-        await countRefusal(p, db, error)
-        throw toProblem(error)
+        throw toProblem(await countRefusal(p, db, error))
       }
     }
   } finally {
