@@ -10,7 +10,7 @@ import type { Stage } from './stage'
 
 /** From the first page to the last question, with a picture of each question named. */
 export const tell = async (
-  { customer, shoot }: Stage,
+  { customer, studio, shoot }: Stage,
   wanted: Wanted,
   pictures: readonly string[],
 ): Promise<string> => {
@@ -23,6 +23,8 @@ export const tell = async (
     if (question === null) break
     if (pictures.includes(question))
       await shoot(page, `asks-${question}`, { at: 'form[action*="/answers/"]', above: 200 })
+    // A person takes a moment; answers at once would be taken for a machine's.
+    studio.clock.now += 9_000
     await answer(customer, question, wanted)
   }
   return docketOf(page)

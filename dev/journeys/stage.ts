@@ -1,8 +1,9 @@
-import { mkdirSync, rmSync } from 'node:fs'
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
 import type { Studio } from '../../tests/browser/studio'
 import { type Visitor, visit } from '../../tests/browser/visit'
+import { leanPng } from './lean-png'
 
 export const DESK = { width: 1280, height: 900 } as const
 
@@ -60,13 +61,14 @@ export const setStage = async (
       const y = top + piece * size.height
       if (piece > 0 && y >= whole - 200) break
       const number = String(n).padStart(2, '0')
-      await page.screenshot({
-        path: join(folder, `${number}-${name}${piece === 0 ? '' : `-${piece + 1}`}.png`),
+      const png = await page.screenshot({
         fullPage: true,
         animations: 'disabled',
         caret: 'hide',
         clip: { x: 0, y, width: size.width, height: Math.min(size.height, whole - y) },
       })
+      const file = `${number}-${name}${piece === 0 ? '' : `-${piece + 1}`}.png`
+      writeFileSync(join(folder, file), leanPng(png))
     }
   }
   return {
