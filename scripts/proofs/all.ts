@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs'
 import { j30File } from '../bench-j30'
+import { proveCorpus } from './corpus'
 import { proveJ30 } from './j30'
 import { proveKills } from './kills'
 import type { Proof } from './proof'
@@ -25,6 +26,14 @@ export const proofs = (scale: number): readonly Proof[] => {
       asked: 'within half a working day in at least 95 % of the ready times',
       missing: always,
       run: () => proveReady(size(200), 400),
+    },
+    {
+      id: 'corpus',
+      title: 'Every estimate of the pair-wise corpus',
+      asked:
+        'in order, summing up, each line with source and true reasons; not surer for not knowing; no fewer minutes for a worse or larger car',
+      missing: always,
+      run: () => proveCorpus(Math.max(1, Math.round(1 / scale))),
     },
     {
       id: 'kills',

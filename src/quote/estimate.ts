@@ -39,7 +39,7 @@ export type EstimateInput = {
 }
 
 /** Sd of the log factor shared by all steps of a car, before and after measuring (own estimate). */
-const CAR_SD = { told: 0.12, measured: 0.09 } as const
+const CAR_SD = { told: 0.16, measured: 0.12 } as const
 
 const range = (s: {
   readonly p10: number

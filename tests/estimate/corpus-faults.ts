@@ -1,0 +1,48 @@
+import type { Answers } from '../../src/intake/answers'
+import { draws } from '../corpus/random'
+import { becauseFaults } from './because-faults'
+import { faultsOf } from './faults-of'
+import { climb, ladders } from './ladders'
+import { estimateOf } from './studio'
+import { mixed, unsureFaults } from './unsure-faults'
+
+export type Tried = { readonly tried: number; readonly faults: readonly string[] }
+
+const whole = (sets: readonly Answers[]): Tried => ({
+  tried: sets.length,
+  faults: sets.flatMap((answers) => faultsOf(estimateOf(answers))),
+})
+
+const because = (sets: readonly Answers[]): Tried => {
+  const draw = draws(5)
+  return { tried: sets.length, faults: sets.flatMap((answers) => becauseFaults(answers, draw)) }
+}
+
+/** One question of each set, another each time. */
+const unsure = (sets: readonly Answers[]): Tried => {
+  const faults: string[] = []
+  let tried = 0
+  sets.forEach((answers, i) => {
+    const questions = mixed(answers)
+    const q = questions[(i * 7) % Math.max(1, questions.length)]
+    if (q === undefined) return
+    tried += 1
+    faults.push(...unsureFaults(answers, q))
+  })
+  return { tried, faults }
+}
+
+const worse = (sets: readonly Answers[]): Tried => {
+  const faults: string[] = []
+  let tried = 0
+  for (const [question, rungs] of ladders)
+    for (const answers of sets.filter((a) => question in a)) {
+      const found = climb(answers, question, rungs)
+      tried += found.compared
+      faults.push(...found.faults)
+    }
+  return { tried, faults }
+}
+
+/** What must hold for every estimate, each over the answer sets it is given. */
+export const corpusFaults = { whole, because, unsure, worse }

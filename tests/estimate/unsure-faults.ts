@@ -1,0 +1,57 @@
+import type { Answers } from '../../src/intake/answers'
+import type { Question } from '../../src/intake/question'
+import { script } from '../../src/intake/script'
+import { session } from '../../src/intake/session'
+import type { Context } from '../../src/quote/context'
+import { events } from '../../src/quote/events'
+import { runEvent, runStep } from '../../src/quote/needs'
+import { refusalsOf } from '../../src/quote/refusals'
+import { moments } from '../../src/quote/spread'
+import { spreadOf } from '../../src/quote/spread-of'
+import { steps } from '../../src/quote/steps'
+import { settings } from './studio'
+
+const context: Context = { settings, nowYear: 2026 }
+
+type Moment = { readonly mean: number; readonly variance: number }
+
+/** Closed-form mean and variance of the labour of these answers. */
+export const labourOf = (answers: Answers): Moment => {
+  const told = session(answers)
+  const found = spreadOf(
+    steps.map((s) => runStep(s, refusalsOf(s.id), told, context)).filter((s) => s.chance > 0),
+    events.map((e) => runEvent(e, told, context)).filter((e) => e.chance > 0),
+    { carSd: 0.12, ratePerHour: 5_000, minimumMoney: 0, fixedMoney: 0, pace: () => 1, setUp: 0 },
+  )
+  return moments(found).labour
+}
+
+/** Questions of these answers that say how likely each option is when the owner does not know. */
+export const mixed = (answers: Answers): readonly Question<unknown>[] =>
+  script.questions.filter(
+    (q) => q.id in answers && q.unsureAllowed === true && (q.likely?.length ?? 0) > 1,
+  )
+
+/**
+ * A thousandth: what is asked only because another answer is not known counts in all worlds of that
+ * answer, so the options alone do not bound the mean to the last minute.
+ */
+const NEAR = 1e-3
+
+/** Not knowing must not make an estimate surer, nor move its mean outside of what the options give. */
+export const unsureFaults = (answers: Answers, q: Question<unknown>): readonly string[] => {
+  const unsure = labourOf({ ...answers, [q.id]: { unsure: true } })
+  const likely = q.likely ?? []
+  const each = likely.map(([value]) => labourOf({ ...answers, [q.id]: { value } }))
+  const means = each.map((m) => m.mean)
+  const within = likely.reduce((sum, [, w], i) => sum + w * (each[i]?.variance ?? 0), 0)
+  const [least, most] = [Math.min(...means), Math.max(...means)]
+  return [
+    ...(unsure.mean >= least * (1 - NEAR) && unsure.mean <= most * (1 + NEAR)
+      ? []
+      : [`${q.id}: mean ${unsure.mean} outside ${least}–${most}`]),
+    ...(unsure.variance >= within * (1 - NEAR)
+      ? []
+      : [`${q.id}: variance ${unsure.variance} below ${within}`]),
+  ]
+}
