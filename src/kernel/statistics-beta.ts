@@ -6,7 +6,7 @@ const LANCZOS = [
 
 /** Natural logarithm of Γ(x) for x > 0 (Lanczos, g = 7, nine terms; about 15 digits). */
 export const lnGamma = (x: number): number => {
-  if (x < 0.5) return Math.log(Math.PI / Math.sin(Math.PI * x)) - lnGamma(1 - x)
+  if (x < 0.5) return lnGamma(x + 1) - Math.log(x)
   const z = x - 1
   let sum: number = LANCZOS[0]
   for (let i = 1; i < LANCZOS.length; i++) sum += LANCZOS[i]! / (z + i)

@@ -17,7 +17,15 @@ const congruential = (seed: number): (() => number) => {
 }
 
 const draws = (random: () => number) => {
-  const normal = () => Math.sqrt(-2 * Math.log(random())) * Math.cos(2 * Math.PI * random())
+  // Marsaglia's polar method: it needs no sine, whose last bit differs between engines.
+  const normal = (): number => {
+    for (;;) {
+      const u = 2 * random() - 1
+      const v = 2 * random() - 1
+      const s = u * u + v * v
+      if (s > 0 && s < 1) return u * Math.sqrt((-2 * Math.log(s)) / s)
+    }
+  }
   // Marsaglia and Tsang 2000, for shapes of at least 1 as every PERT shape is.
   const gamma = (shape: number): number => {
     const d = shape - 1 / 3
