@@ -93,8 +93,8 @@ export const fillIn = async (page: Page, value: string | readonly string[]): Pro
     for (const v of value) await form.locator(`input[value="${v}"]`).check()
     return
   }
-  const radio = form.locator(`input[type=radio][value="${value}"]`)
-  if ((await radio.count()) > 0) await radio.check()
+  if ((await form.locator('input[type=radio]').count()) > 0)
+    await form.locator(`input[type=radio][value="${value}"]`).check()
   else await form.locator('[name=value]').fill(value)
 }
 
@@ -129,6 +129,12 @@ export const answerUntil = async (
     done.push(question)
     if (done.length > 60) throw new Error('the questions do not end')
   }
+}
+
+/** Fills a box past the length the browser would stop at: a program does not stop there. */
+export const overfill = async (box: Locator, text: string): Promise<void> => {
+  await box.evaluate((e) => e.removeAttribute('maxlength'))
+  await box.fill(text)
 }
 
 export const begin = async (v: Visitor): Promise<void> => {
