@@ -17,12 +17,8 @@ export const wantsPaint = (r: Reader): boolean => service(r, 'paint') || service
 
 export const matte = (r: Reader): boolean => danger(r, 'matte')
 
-/**
- * Built before `before`, or nobody knows when: then in every world, so that what was asked for that
- * reason and answered counts whichever year is guessed.
- */
-export const olderThan = (r: Reader, before: number): boolean =>
-  r.unsettled(year) || (r.value(year) ?? 0) < before
+/** Built before `before`, or nobody knows when; in a world of an unknown year, the year of that world. */
+export const olderThan = (r: Reader, before: number): boolean => (r.value(year) ?? 0) < before
 
 export const hasMould = (r: Reader): boolean =>
   r.value(growth)?.some((g) => g.startsWith('mould')) === true

@@ -32,11 +32,8 @@ export const mixed = (answers: Answers): readonly Question<unknown>[] =>
     (q) => q.id in answers && q.unsureAllowed === true && (q.likely?.length ?? 0) > 1,
   )
 
-/**
- * A thousandth: what is asked only because another answer is not known counts in all worlds of that
- * answer, so the options alone do not bound the mean to the last minute.
- */
-const NEAR = 1e-3
+/** Rounding of some hundred sums. */
+const NEAR = 1e-6
 
 /** Not knowing must not make an estimate surer, nor move its mean outside of what the options give. */
 export const unsureFaults = (answers: Answers, q: Question<unknown>): readonly string[] => {
