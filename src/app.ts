@@ -57,6 +57,12 @@ export const createApp = (deps: Deps, assets?: Assets): Hono<Env> => {
       ),
     )
   }
+  app.onError((error) => {
+    const requestId = base64url(deps.random(9))
+    deps.fault(requestId, error)
+    const words = studioOf(undefined, deps.now(), deps.catalogues).words
+    return respondProblem(new Problem('fault'), requestId, words)
+  })
   app.notFound(async (c) => {
     const file = c.req.method === 'GET' ? await assets?.fetch(c.req.raw) : null
     if (file) return file

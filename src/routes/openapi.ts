@@ -84,7 +84,9 @@ const bodyOf = (route: Route): unknown => {
         },
       },
     }
-  return { content: { 'application/json': { schema: schemaOf(route.body, 'input') } } }
+  return {
+    content: { 'application/json': { schema: schemaOf(route.described ?? route.body, 'input') } },
+  }
 }
 
 const PROBLEM = { $ref: '#/components/responses/Problem' }

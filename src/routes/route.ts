@@ -82,6 +82,8 @@ export type Route<B = unknown, Q = unknown, L extends Load = Load> = {
   readonly summary: string
   /** JSON body (api), or 'form' / 'multipart' where the handler reads fields. */
   readonly body?: z.ZodType<B> | 'form' | 'multipart'
+  /** The body as the description shows it, where the checking is done by the act. */
+  readonly described?: z.ZodType
   readonly query?: z.ZodType<Q>
   /** Longest JSON body in bytes; absent: the usual. */
   readonly mostBytes?: number

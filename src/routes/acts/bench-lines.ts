@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { isBenchKind, kinds, type LineKind } from '../../docket/kinds'
+import { BENCH_KINDS, isBenchKind, kinds, type LineKind } from '../../docket/kinds'
 import type { NewLine } from '../../docket/line'
 import type { Stmt } from '../../store/db'
 import { insertText } from '../../store/texts'
@@ -9,19 +9,49 @@ import type { Call, Load } from '../route'
 import { benchFaults, benchTime, mayWrite } from './bench-rules'
 import { appendLines, byOf, type Desk } from './desk'
 
-/** A line as a bench device sends it: its own id, running number and time; the server gives the place. */
-export const benchLine = z.strictObject({
+/** Fields that hold what a person typed; the words go apart, the line keeps where. */
+const TYPED = ['text', 'name', 'notes', 'why'] as const
+
+const maybe = z.exactOptional
+const stamps = {
   id: z.string().regex(/^[A-Za-z0-9_-]{8,64}$/),
+  device: maybe(z.string().regex(/^[A-Za-z0-9_-]{1,64}$/)),
+  n: maybe(z.int().min(0)),
+  at: maybe(z.union([z.int().min(0), z.iso.datetime()])),
+}
+
+/**
+ * A line as a bench sends it: its own id, and from a device that works without a signal also its
+ * running number and time; without them the line is of this moment. The server gives the place.
+ */
+export const benchLine = z.strictObject({
+  ...stamps,
   kind: z.string().max(40),
   body: z.record(z.string(), z.json()),
-  device: z.string().regex(/^[A-Za-z0-9_-]{1,64}$/),
-  n: z.int().min(0),
-  at: z.int().min(0),
 })
 export type BenchLine = z.infer<typeof benchLine>
 
-/** Fields that hold what a person typed; the words go apart, the line keeps where. */
-const TYPED = ['text', 'name', 'notes', 'why'] as const
+const typed = z.string().min(1).max(4000)
+
+/** The same line with the body of each kind spelled out, as the API describes it: words are typed in place. */
+export const benchLineShapes = z.union(
+  BENCH_KINDS.map((kind) => {
+    const shape = kinds[kind].shape as Readonly<Record<string, z.ZodType>>
+    const inline = kind === 'struck' || kind === 'unreadable'
+    const body = Object.entries(shape).map(([field, schema]) => {
+      if (inline || !(TYPED as readonly string[]).includes(field)) return [field, schema] as const
+      return [field, schema._zod.optin === 'optional' ? maybe(typed) : typed] as const
+    })
+    return z.strictObject({
+      ...stamps,
+      kind: z.literal(kind),
+      body: z.strictObject(Object.fromEntries(body)),
+    })
+  }),
+)
+
+const momentOf = (at: number | string | undefined, now: number): number =>
+  at === undefined ? now : typeof at === 'number' ? at : Date.parse(at)
 
 const apart = (
   call: Call<unknown, unknown, Load>,
@@ -89,9 +119,9 @@ export const addBenchLines = (
       kind: line.kind,
       body: parsed.data,
       by: byOf(call.who),
-      device: line.device,
-      n: line.n,
-      at: benchTime(line.at, call.now),
+      device: line.device ?? 'api',
+      n: line.n ?? desk.docket.rev + 1 + i,
+      at: benchTime(momentOf(line.at, call.now), call.now),
     })
   })
   if (faults.length > 0) throw invalid(faults)

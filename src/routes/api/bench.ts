@@ -2,11 +2,12 @@ import * as z from 'zod'
 import { BENCH_KINDS } from '../../docket/kinds'
 import { selectEstimatesOf } from '../../store/estimates'
 import { sheetFor } from '../acts/agreed'
-import { addBenchLines, benchLine } from '../acts/bench-lines'
+import { addBenchLines, benchLine, benchLineShapes } from '../acts/bench-lines'
 import { deskLoad, openDesk } from '../acts/desk'
 import { askExtra } from '../acts/extras'
 import { benchFacts } from '../acts/facts'
 import { addPhoto } from '../acts/photo'
+import { isoTimes } from '../http/iso-times'
 import { type Form, type Route, route } from '../route'
 import { benchAnswer, extraAnswer, photoAnswer, sheetAnswer } from './shapes'
 
@@ -30,6 +31,7 @@ export const benchRoutes: readonly Route[] = [
     rights: 'bench',
     summary: `Bench lines, many at once and in any order (${BENCH_KINDS.join(', ')}); the same id twice is kept once.`,
     body: z.strictObject({ lines: z.array(benchLine).min(1).max(500) }),
+    described: z.strictObject({ lines: z.array(benchLineShapes).min(1).max(500) }),
     answers: { 200: benchAnswer },
     again: true,
     load,
@@ -107,8 +109,8 @@ export const benchRoutes: readonly Route[] = [
           checks: sheet.checks.map((c) => ({ ...c, text: words.say(`check.${c.id}`) })),
           cautions: sheet.cautions.map((id) => ({ id, text: words.say(`caution.${id}`) })),
           facts: benchFacts(desk, words),
-          extras: desk.docket.extras,
-          removals: desk.docket.bench.removals,
+          extras: isoTimes(desk.docket.extras),
+          removals: isoTimes(desk.docket.bench.removals),
         },
       }
     },

@@ -9,6 +9,7 @@ import { movesByHand } from '../acts/moving'
 import { eraseMine } from '../acts/my-data'
 import { readPlace, writePlace } from '../acts/place'
 import { enquiryView, estimateView } from '../acts/views'
+import { isoTimes } from '../http/iso-times'
 import { type Route, route, type Who } from '../route'
 import { docketAnswer, linesAnswer, listAnswer, openedAnswer } from './shapes'
 
@@ -151,11 +152,11 @@ export const docketRoutes: readonly Route[] = [
           estimate: ready
             ? estimateView(estimate(deskInput(studio, now, desk)), studio.words, null)
             : null,
-          revisions: desk.docket.revisions,
-          decisions: desk.docket.decisions,
-          dated: desk.docket.dated,
-          extras: desk.docket.extras,
-          bench: desk.docket.bench,
+          revisions: isoTimes(desk.docket.revisions),
+          decisions: isoTimes(desk.docket.decisions),
+          dated: isoTimes(desk.docket.dated),
+          extras: isoTimes(desk.docket.extras),
+          bench: isoTimes(desk.docket.bench),
           texts: who.kind === 'owner' ? Object.fromEntries(desk.texts) : {},
           moves: movesByHand(desk.docket.state),
         },
@@ -177,7 +178,7 @@ export const docketRoutes: readonly Route[] = [
       const after = Number(query.after ?? 0)
       return {
         status: 200,
-        json: { lines: desk.lines.filter((l) => l.seq > after), rev: desk.docket.rev },
+        json: { lines: isoTimes(desk.lines.filter((l) => l.seq > after)), rev: desk.docket.rev },
       }
     },
   }),

@@ -4,6 +4,7 @@ import { deskLoad, openDesk } from '../acts/desk'
 import { deskInput } from '../acts/estimating'
 import { revise, revisionDiff, revisionOf, send } from '../acts/revising'
 import { estimateView } from '../acts/views'
+import { isoTimes } from '../http/iso-times'
 import { type Route, route } from '../route'
 import { adjustments } from './adjustments'
 import { estimateAnswer, revisionAnswer, sentAnswer } from './shapes'
@@ -103,7 +104,7 @@ export const revisionRoutes: readonly Route[] = [
       return {
         status: 200,
         headers: etag(docket.rev),
-        json: { ...to, rev: docket.rev, diff: revisionDiff(from, to) },
+        json: { ...(isoTimes(to) as object), rev: docket.rev, diff: revisionDiff(from, to) },
       }
     },
   }),
