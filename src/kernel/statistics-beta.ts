@@ -40,14 +40,14 @@ const fraction = (x: number, a: number, b: number): number => {
 
 /** Density of the beta distribution with shapes a, b > 0 on 0 < x < 1. */
 export const betaPdf = (x: number, a: number, b: number): number =>
-  x <= 0 || x >= 1 ? 0 : Math.exp((a - 1) * Math.log(x) + (b - 1) * Math.log1p(-x) - lnBeta(a, b))
+  x <= 0 || x >= 1 ? 0 : Math.exp((a - 1) * Math.log(x) + (b - 1) * Math.log(1 - x) - lnBeta(a, b))
 
 /** Regularised incomplete beta function I_x(a, b) = P(X ≤ x) for shapes a, b > 0. */
 export const betaCdf = (x: number, a: number, b: number): number => {
   if (!(a > 0 && b > 0)) throw new RangeError('beta shapes must be positive')
   if (x <= 0) return 0
   if (x >= 1) return 1
-  const front = Math.exp(a * Math.log(x) + b * Math.log1p(-x) - lnBeta(a, b))
+  const front = Math.exp(a * Math.log(x) + b * Math.log(1 - x) - lnBeta(a, b))
   return x < (a + 1) / (a + b + 2)
     ? (front * fraction(x, a, b)) / a
     : 1 - (front * fraction(1 - x, b, a)) / b

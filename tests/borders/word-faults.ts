@@ -5,7 +5,7 @@ import { eachNode, type Node } from './syntax'
  * cosine are not: Node 20 and Chromium 147 differ in their last bit.
  */
 export const MATH = new Set(
-  'abs ceil floor round trunc sign max min imul sqrt exp log log1p PI'.split(' '),
+  'abs ceil floor round trunc sign max min imul sqrt exp log PI'.split(' '),
 )
 
 /** Names of the world outside: clock, chance, locale, machine. Never used, not even shadowed. */

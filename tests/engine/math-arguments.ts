@@ -1,5 +1,5 @@
 /** The functions the engine may use whose last bit an engine could choose for itself. */
-export const MATH_NAMES = ['exp', 'log', 'log1p', 'sqrt'] as const
+export const MATH_NAMES = ['exp', 'log', 'sqrt'] as const
 export type MathName = (typeof MATH_NAMES)[number]
 
 const STEPS = 4000
