@@ -48,6 +48,15 @@ const WATER = [
   'carpet-refit',
 ] as const
 
+/** Cleaning that an open leak would undo: it is quoted anew once the leak was found and proven shut. */
+const BEHIND_THE_LEAK = [
+  'carpet-extraction',
+  'seats-textile',
+  'odour-filter',
+  'ozone',
+  'odour-recheck',
+] as const
+
 /**
  * Work this studio does not do, or not yet. An empty list of steps says it in words where the
  * catalogue itself leaves the panel out or holds the steps (common practice, no source; mould and
@@ -74,7 +83,7 @@ export const refusals: readonly RefusalRule[] = [
   },
   {
     id: 'wet-cabin-cleaning',
-    steps: [],
+    steps: BEHIND_THE_LEAK,
     when: (r) => fires(leakOpen(r)),
     source: PRACTICE,
   },
