@@ -2,14 +2,13 @@ import { expect, it } from 'vitest'
 import { picture } from './picture'
 import { post, signIn, toTheBench } from './quick'
 import { here } from './set-up'
-import { OLD_CAR, press, type Visitor } from './visit'
+import { button, OLD_CAR, press, type Visitor } from './visit'
 
 const { studio, visit, leave } = here()
 
 /** Paint to measure and polish, and wheels that come off: both readings and blocking checks. */
 const CAR = { ...OLD_CAR, services: ['paint', 'wheels-off'] } as const
 
-const button = (v: Visitor, name: string | RegExp) => v.page.getByRole('button', { name })
 const section = (v: Visitor, id: string) => v.page.locator(`section#${id}`)
 const row = (v: Visitor, panel: string) =>
   v.page.locator('#panels tbody tr', { has: v.page.locator('th', { hasText: panel }) })

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest'
+import { LONG, MARKUP, TURNED } from './hostile-words'
 import { agreed, answered, dated, get, post, revOf, signIn } from './quick'
 import { here } from './set-up'
 import {
@@ -14,10 +15,6 @@ import {
 
 const { studio, visit, leave } = here()
 
-const MARKUP = `<script>alert(1)</script><img src=x onerror=alert(2)>"'\`><svg onload=alert(3)>&amp;{{7*7}}`
-const TURNED = 'עברית عربي 👩🏽‍🔧🚗 Ünïcode “quotes” ’'
-const LONG = '0123456789'.repeat(1000)
-
 const CAR = { ...OLD_CAR, services: ['paint'], 'best-thing': MARKUP } as const
 
 /** The question's page with its box, whatever was answered before. */
@@ -26,13 +23,11 @@ const openAt = async (v: Visitor, id: string, question: string): Promise<void> =
   expect(await openQuestion(v.page)).toBe(question)
 }
 
-const main = async (v: Visitor): Promise<string> =>
-  (await v.page.locator('main').textContent()) ?? ''
+const main = async (v: Visitor) => (await v.page.locator('main').textContent()) ?? ''
 
 /** Nothing of it became an element. */
-const harmless = async (v: Visitor): Promise<void> => {
+const harmless = async (v: Visitor): Promise<void> =>
   expect(await v.page.locator('main script, main img[src=x], main svg[onload]').count()).toBe(0)
-}
 
 it.each([{ js: true }, { js: false }])(
   'text of a customer: stored as typed or refused in words, and kept in the box (scripts: $js)',

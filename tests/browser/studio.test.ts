@@ -1,21 +1,16 @@
 import { expect, it } from 'vitest'
 import { agreed, answered, quoted, sent, signIn } from './quick'
 import { here } from './set-up'
-import { CONTACT, OLD_CAR, press, type Visitor } from './visit'
+import { button, CONTACT, OLD_CAR, press, said, type Visitor } from './visit'
 
 const { studio, visit, leave } = here()
 
-const button = (v: Visitor, name: string | RegExp) => v.page.getByRole('button', { name })
 const DESK = { viewport: { width: 1280, height: 900 } } as const
 
 const openByLink = async (v: Visitor, link: string): Promise<void> => {
   await v.page.goto(link)
   await press(v.page, button(v, 'Open'))
 }
-
-/** The piece of the page that says so, or that it does not: a whole page would bury the fault. */
-const said = async (v: Visitor, pattern: RegExp): Promise<string> =>
-  pattern.exec((await v.page.locator('main').textContent()) ?? '')?.[0] ?? 'not said'
 
 const acknowledgeAll = async (v: Visitor): Promise<void> => {
   for (const box of await v.page.locator('input[name="acknowledged[]"]').all()) await box.check()

@@ -64,6 +64,13 @@ export const openQuestion = async (page: Page): Promise<string | null> => {
   return (await form.getAttribute('action'))?.split('/').at(-1) ?? null
 }
 
+/** The piece of the page that says so, or that it does not: a whole page would bury the fault. */
+export const said = async ({ page }: Visitor, pattern: RegExp): Promise<string> =>
+  pattern.exec((await page.locator('main').textContent()) ?? '')?.[0] ?? 'not said'
+
+export const button = ({ page }: Visitor, name: string | RegExp): Locator =>
+  page.getByRole('button', { name })
+
 export const goOn = (page: Page): Locator =>
   page.locator('form[action*="/answers/"]').getByRole('button', { name: 'Go on' })
 export const notSure = (page: Page): Locator => page.locator('button[name=unsure]')
