@@ -6,97 +6,22 @@ import { lineIdTaken, lineSeqTaken } from '../../store/lines'
 import { countRate } from '../../store/rates'
 import { selectSettings, settingsRevTaken } from '../../store/settings'
 import type { Deps } from '../deps'
-import type { Call, Input, Outcome, Route, Who } from '../route'
-import { addressOf } from './address'
-import { credentialQuery, identify, type Shown, shown } from './credentials'
-import { mayChange } from './guard'
+import type { Call, Outcome, Route, Who } from '../route'
+import { credentialQuery, identify } from './credentials'
 import { seen, sweep } from './housekeeping'
 import { seal, unseal } from './kept-answer'
 import { newId } from './keys'
+import { type Prepared, prepare, type Request1 } from './prepare'
 import { Problem } from './problem'
-import { readBody, readQuery } from './read-input'
-import { keyOf, type RequestKey } from './request-key'
+import type { RequestKey } from './request-key'
 import { studioOf } from './studio'
 
 /** How long a request may be repeated under its key and get the first answer. */
 export const KEY_MS = 24 * 3_600_000
-const TRIES = 6
+/** Devices that write to one docket at once each get their turn within this many tries. */
+const TRIES = 24
 /** Two references drawn alike: drawn again. */
 const referenceTaken = 'head.reference'
-
-export type Request1 = {
-  readonly request: Request
-  readonly params: Readonly<Record<string, string>>
-  readonly remote: string | null
-}
-
-type Prepared = {
-  readonly input: Omit<Input<unknown, unknown>, 'who'>
-  readonly shown: Shown
-  /** What is wrong with the input; told only to those who may use the route. */
-  readonly wrong: Problem | null
-  readonly key: RequestKey | null
-  readonly match: number | null
-  readonly origin: string
-  readonly secure: boolean
-  readonly bucket: { readonly name: string; readonly window: number } | null
-}
-
-const matchOf = (route: Route, request: Request): number | null => {
-  if (route.match === undefined) return null
-  const header = request.headers.get('if-match')
-  if (header === null) {
-    if (route.match === 'required' && route.face === 'api') throw new Problem('if-match-missing')
-    return null
-  }
-  const rev = /^"(\d{1,9})"$/.exec(header.trim())
-  if (!rev) throw new Problem('stale')
-  return Number(rev[1])
-}
-
-/** A fault of the input, kept until it is known whether the caller may hear of it. */
-const orWrong = async <T>(read: () => Promise<T>): Promise<T | Problem> => {
-  try {
-    return await read()
-  } catch (error) {
-    if (error instanceof Problem) return error
-    throw error
-  }
-}
-
-/** Who shows nothing where something must be shown is turned away before the body is read. */
-const turnAway = (route: Route, s: Shown): void => {
-  if (route.rights === 'public' || s.kind !== 'none') return
-  throw new Problem(route.rights === 'customer' ? 'not-yours' : 'signed-out')
-}
-
-const prepare = async (route: Route, r: Request1, deps: Deps): Promise<Prepared> => {
-  const url = new URL(r.request.url)
-  const origin = deps.config.publicOrigin ?? url.origin
-  const secure = origin.startsWith('https:')
-  if (!mayChange(r.request, [origin, url.origin])) throw new Problem('forbidden-origin')
-  const s = await shown(route, r.request, r.params.id, deps, secure)
-  turnAway(route, s)
-  const address = addressOf(r, deps.config)
-  const read = await orWrong(async () => {
-    const query = readQuery(route, url)
-    const body = await readBody(route, r.request)
-    const key = await keyOf(route, r, s, body, address)
-    return { query, body, key, match: matchOf(route, r.request) }
-  })
-  const good = read instanceof Problem ? null : read
-  const window = Math.floor(deps.now() / 60_000)
-  return {
-    input: { params: r.params, query: good?.query, body: good?.body },
-    shown: s,
-    wrong: read instanceof Problem ? read : null,
-    key: good?.key ?? null,
-    match: good?.match ?? null,
-    origin,
-    secure,
-    bucket: route.rate ? { name: `${route.rate.name}:${address}`, window } : null,
-  }
-}
 
 const NOBODY: Who = { kind: 'nobody' }
 
@@ -209,6 +134,13 @@ const toProblem = (error: unknown): unknown => {
   return error
 }
 
+/** Lets the others through after a few collisions: an uneven wait of some milliseconds. */
+const stepAside = (tries: number, deps: Deps): Promise<void> => {
+  const most = tries < 3 ? 0 : 20
+  const wait = Math.round(((deps.random(1)[0] ?? 0) / 255) * most)
+  return new Promise((resolve) => setTimeout(resolve, wait))
+}
+
 /** A code or link that opened nothing counts like one that did: guessing is what the rule is for. */
 const countRefusal = async (p: Prepared, db: Db, error: unknown): Promise<unknown> => {
   const guessed = error instanceof Problem && ['signed-out', 'not-yours'].includes(error.code)
@@ -238,7 +170,10 @@ export const run = async (route: Route, r: Request1, deps: Deps): Promise<Outcom
           isConflictOn(error, lineIdTaken) ||
           isConflictOn(error, referenceTaken) ||
           (isConflictOn(error, keyTaken) && p.key !== null)
-        if (raced && tries < TRIES) continue
+        if (raced && tries < TRIES) {
+          await stepAside(tries, deps)
+          continue
+        }
         throw toProblem(await countRefusal(p, db, error))
       }
     }
