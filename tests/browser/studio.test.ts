@@ -117,10 +117,14 @@ it('adjusts with a reason, tries, saves, sends; the customer must read before th
 
   // A question, a reply, and then the yes.
   await reader.page.locator('summary', { hasText: 'ask' }).click()
+  await press(reader.page, reader.page.locator('form:has(#f-ask) button'))
+  expect(await reader.page.locator('#faults a').getAttribute('href')).toBe('#f-ask')
   await reader.page.locator('#f-ask').fill('Is the roof in it?')
   await press(reader.page, reader.page.locator('form:has(#f-ask) button'))
   await page.goto(`/studio/d/${id}`)
   expect(await page.locator('#reply .said').textContent()).toBe('Is the roof in it?')
+  await press(page, button(owner, 'Send the reply'))
+  expect(await page.locator('#faults a').getAttribute('href')).toBe('#f-reply')
   await page.locator('#f-reply').fill('It is.')
   await press(page, button(owner, 'Send the reply'))
   expect(await page.locator('#reply').count()).toBe(0)

@@ -6,6 +6,7 @@ import { errorFor, FieldFault, fieldId } from '../parts/error-summary'
 import { Field } from '../parts/field'
 import { money } from '../parts/money-text'
 import { NoteView } from '../parts/note-view'
+import { refusedForm, typed } from '../parts/refused'
 import { Tick } from '../parts/tick'
 import { paths } from '../paths'
 import type { QuoteView } from './quote-view'
@@ -109,7 +110,8 @@ export const DecisionForm: FC<DecisionFormProps> = (p) => {
             id="f-ask"
             label={words.say('page.decide.ask.text')}
             rows={4}
-            value={keptOne(kept, 'decision') === 'ask' ? keptOne(kept, 'text') : ''}
+            maxlength={2000}
+            {...typed(refusedForm(p, { decision: 'ask' }), 'text')}
           />
           <div class="acts">
             <Button quiet>{words.say('page.decide.ask.send')}</Button>
@@ -126,7 +128,8 @@ export const DecisionForm: FC<DecisionFormProps> = (p) => {
             label={words.say('page.decide.decline.text')}
             hint={words.say('page.decide.decline.hint')}
             rows={3}
-            value={keptOne(kept, 'decision') === 'decline' ? keptOne(kept, 'text') : ''}
+            maxlength={2000}
+            {...typed(refusedForm(p, { decision: 'decline' }), 'text')}
           />
           <div class="acts">
             <Button quiet>{words.say('page.decide.decline.send')}</Button>

@@ -1,5 +1,5 @@
 import type { FC } from 'hono/jsx'
-import type { FieldError, Frame, Kept } from '../frame'
+import { type FieldError, type Frame, type Kept, keptOne } from '../frame'
 import { Layout } from '../layout'
 import { ErrorSummary } from '../parts/error-summary'
 import { date, money, roundMoney } from '../parts/money-text'
@@ -96,7 +96,11 @@ export const QuotePage: FC<QuotePageProps> = (p) => {
         reference: quote.reference,
       })}
     >
-      <ErrorSummary words={words} errors={errors} />
+      <ErrorSummary
+        words={words}
+        errors={errors}
+        ids={{ text: keptOne(p.kept, 'decision') === 'decline' ? 'f-decline' : 'f-ask' }}
+      />
       {!p.canDecide && p.closed ? (
         <p class="notice" role="status">
           {p.closed}

@@ -84,7 +84,7 @@ export const AdjustWhole: FC<AdjustFormProps> = ({ words, docket, errors, kept }
           label={words.say('page.adjust.message')}
           rows={4}
           value={was('message', '')}
-          maxlength={4000}
+          maxlength={2000}
           {...shared}
         />
       </fieldset>

@@ -1,5 +1,6 @@
 import type { FC } from 'hono/jsx'
 import type { Words } from '../../words/render'
+import type { FieldError } from '../frame'
 import { Button, Once } from '../parts/button'
 import { Field, Select } from '../parts/field'
 import { date, money } from '../parts/money-text'
@@ -11,6 +12,7 @@ export type ActsProps = {
   readonly docket: DocketView
   readonly once: string
   readonly message?: MessageView
+  readonly errors?: readonly FieldError[]
 }
 
 const Rev: FC<ActsProps & { readonly what: string }> = ({ docket, once, what }) => (
@@ -91,7 +93,14 @@ export const Reply: FC<ActsProps> = (p) =>
       <p class="said">{p.docket.question}</p>
       <form method="post" action={paths.docketReply(p.docket.id)}>
         <Rev {...p} what="reply" />
-        <Field name="text" id="f-reply" label={p.words.say('page.reply.text')} rows={4} />
+        <Field
+          name="text"
+          id="f-reply"
+          label={p.words.say('page.reply.text')}
+          rows={4}
+          maxlength={2000}
+          {...(p.errors ? { errors: p.errors } : {})}
+        />
         <div class="acts">
           <Button>{p.words.say('page.reply.send')}</Button>
         </div>
@@ -130,7 +139,7 @@ export const Moves: FC<ActsProps> = (p) => {
               label={words.say('page.move.to')}
               options={moves.map((m) => ({ value: m, label: words.say(`page.state.${m}`) }))}
             />
-            <Field name="why" label={words.say('page.move.why')} rows={2} />
+            <Field name="why" label={words.say('page.move.why')} rows={2} maxlength={1000} />
             <div class="acts">
               <Button quiet>{words.say('page.move.button')}</Button>
             </div>

@@ -105,9 +105,9 @@ export const DocketPage: FC<DocketPageProps> = (p) => {
       scripts={['enhance.js']}
       wide
     >
-      <ErrorSummary words={words} errors={errors} />
+      <ErrorSummary words={words} errors={errors} ids={{ text: 'f-reply' }} />
       <Headline {...p} />
-      <Reply {...acts} />
+      <Reply {...acts} {...(errors ? { errors } : {})} />
       <OpenThings words={words} docket={docket} />
       {estimate && estimate.riskNotes.length > 0 ? (
         <section>
