@@ -11,7 +11,7 @@ import { type RunEvent, type RunStep, runEvent, runStep } from './needs'
 import { offerOf } from './offer-of'
 import { openPointsOf } from './open-points'
 import type { Gauge, PaintInput, PaintSet } from './paint'
-import { levelOf, measuredOf, type PaintOf, paintOf } from './paint-of'
+import { levelOf, measuredOf, type PaintOf, paintOf, saidVerdict } from './paint-of'
 import { likeliest, meanMinutes, planOf } from './plan-of'
 import { refusals, refusalsOf } from './refusals'
 import { pickNotes, risks } from './risks'
@@ -207,7 +207,7 @@ export const estimate = (input: EstimateInput): Estimated => {
         light: p.light,
         strong: p.strong,
         deepest: p.deepest,
-        verdict: p.verdict,
+        verdict: saidVerdict(p),
         why: p.why.map((w) => ({ key: w.code, params: w.params })),
         because: paint.because,
       })),

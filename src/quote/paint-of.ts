@@ -141,6 +141,10 @@ export const levelOf = (sequence: SequenceId | null): PolishLevel => {
   return sequence === 'light' || sequence === 'light-finish' ? 'light' : 'two-step'
 }
 
+/** The verdict as it is said: of a panel nobody has read, only that it is not measured yet. */
+export const saidVerdict = (p: PaintAssessment['panels'][number]): string =>
+  p.verdict === 'another-set' && p.totalMean === null ? 'not-measured' : p.verdict
+
 /** What readings allow, for the rules; undefined until something was measured. */
 export const measuredOf = (paint: PaintOf): Measured | undefined =>
   paint.assessment.measuredPanels === 0

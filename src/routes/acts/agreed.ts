@@ -2,7 +2,7 @@ import type { Revision } from '../../docket/fold'
 import { benchReadings, doneSets } from '../../jobsheet/readings'
 import { type Sheet, sheetOf } from '../../jobsheet/sheet'
 import type { Estimate, PanelPaint } from '../../quote/estimate-types'
-import { paintOf } from '../../quote/paint-of'
+import { paintOf, saidVerdict } from '../../quote/paint-of'
 import type { StoredEstimate } from '../../store/estimates'
 import { Problem } from '../http/problem'
 import type { Desk } from './desk'
@@ -34,7 +34,7 @@ export const panelsNow = (desk: Desk, nowYear: number): readonly PanelPaint[] =>
     light: p.light,
     strong: p.strong,
     deepest: p.deepest,
-    verdict: bench.unreadable[p.panel] === undefined ? p.verdict : 'cannot-be-read',
+    verdict: bench.unreadable[p.panel] === undefined ? saidVerdict(p) : 'cannot-be-read',
     why: p.why.map((w) => ({ key: w.code, params: w.params })),
     because: paint.because,
   }))

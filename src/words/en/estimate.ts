@@ -23,6 +23,7 @@ export const estimateWords: Catalogue = {
     'At best about {high:percent} of the fine marks you can see go, and on some panels hardly any. Scratches that catch a nail and stone chips stay, a little softer to the eye.',
 
   'verdict.another-set': 'another set is possible',
+  'verdict.not-measured': 'not measured yet: one light set at most',
   'verdict.finishing-only': 'finishing only',
   'verdict.by-decision': 'only by a written decision',
   'verdict.stop': 'stop',
