@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest'
 import { picture } from './picture'
-import { post, signIn, toTheBench } from './quick'
+import { agreed, answered, post, quoted, sent, signIn, toTheBench } from './quick'
 import { here } from './set-up'
-import { button, OLD_CAR, press, type Visitor } from './visit'
+import { button, OLD_CAR, press, said, type Visitor } from './visit'
 
 const { studio, visit, leave } = here()
 
@@ -215,4 +215,20 @@ it('a device of the bench opens sheets and nothing of the office', async () => {
     post(phone, studio(), `/studio/d/${id}/revisions`, [['act', 'save']]),
   ).rejects.toThrow('403')
   await leave(phone, owner, customer)
+})
+
+it('an agreed docket leads to its sheet; an unfinished one has no figures', async () => {
+  const customer = await visit()
+  const owner = await visit()
+  await signIn(owner, studio())
+  const open = await answered(customer, studio(), OLD_CAR)
+  await owner.page.goto(`/studio/d/${open}`)
+  expect(await said(owner, /still answering/)).toBe('still answering')
+  const id = await sent(customer, studio(), OLD_CAR)
+  await quoted(owner, studio(), id)
+  await agreed(customer, studio(), id)
+  await owner.page.goto(`/studio/d/${id}`)
+  await press(owner.page, owner.page.getByRole('link', { name: 'Job sheet' }))
+  expect(new URL(owner.page.url()).pathname).toBe(`/bench/${id}`)
+  await leave(customer, owner)
 })

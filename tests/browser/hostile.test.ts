@@ -157,7 +157,6 @@ it('whatever was typed is only text on every page that shows it later', async ()
     await harmless(owner)
   }
   expect(await main(owner)).toContain('<script>alert(1)</script>')
-  // The customer's pages and words.
   await v.page.goto(`/e/${id}/quote`)
   expect(await main(v)).toContain(MARKUP)
   await harmless(v)

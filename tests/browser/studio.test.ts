@@ -1,20 +1,20 @@
 import { expect, it } from 'vitest'
-import { agreed, answered, quoted, sent, signIn } from './quick'
+import { quoted, sent, signIn } from './quick'
 import { here } from './set-up'
-import { button, CONTACT, OLD_CAR, press, said, type Visitor } from './visit'
+import {
+  acknowledgeAll,
+  button,
+  CONTACT,
+  OLD_CAR,
+  openByLink,
+  press,
+  said,
+  type Visitor,
+} from './visit'
 
 const { studio, visit, leave } = here()
 
 const DESK = { viewport: { width: 1280, height: 900 } } as const
-
-const openByLink = async (v: Visitor, link: string): Promise<void> => {
-  await v.page.goto(link)
-  await press(v.page, button(v, 'Open'))
-}
-
-const acknowledgeAll = async (v: Visitor): Promise<void> => {
-  for (const box of await v.page.locator('input[name="acknowledged[]"]').all()) await box.check()
-}
 
 /** Opens the fields of one line and gives its step. */
 const openLine = async (v: Visitor, n: number): Promise<string> => {
@@ -238,20 +238,4 @@ it('a docket opened on the phone is answered by the studio', async () => {
   await press(owner.page, button(owner, 'Open a docket'))
   expect(await owner.page.locator('h1').textContent()).toBe('What kind of vehicle is it?')
   await leave(owner)
-})
-
-it('an agreed docket leads to its sheet; an unfinished one has no figures', async () => {
-  const customer = await visit()
-  const owner = await visit(DESK)
-  await signIn(owner, studio())
-  const open = await answered(customer, studio(), OLD_CAR)
-  await owner.page.goto(`/studio/d/${open}`)
-  expect(await said(owner, /still answering/)).toBe('still answering')
-  const id = await sent(customer, studio(), OLD_CAR)
-  await quoted(owner, studio(), id)
-  await agreed(customer, studio(), id)
-  await owner.page.goto(`/studio/d/${id}`)
-  await press(owner.page, owner.page.getByRole('link', { name: 'Job sheet' }))
-  expect(new URL(owner.page.url()).pathname).toBe(`/bench/${id}`)
-  await leave(customer, owner)
 })

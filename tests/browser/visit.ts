@@ -203,3 +203,12 @@ export const goSend = async (v: Visitor): Promise<void> => {
   await page.locator('input[name=consent]').check()
   await press(page, page.getByRole('button', { name: 'Send it' }))
 }
+
+export const openByLink = async (v: Visitor, link: string): Promise<void> => {
+  await v.page.goto(link)
+  await press(v.page, button(v, 'Open'))
+}
+
+export const acknowledgeAll = async (v: Visitor): Promise<void> => {
+  for (const box of await v.page.locator('input[name="acknowledged[]"]').all()) await box.check()
+}
