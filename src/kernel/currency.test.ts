@@ -73,6 +73,7 @@ describe('decimal text', () => {
   it('takes trailing zeros, and comes back from every amount', () => {
     expect(minorFromDecimal('12.3400', 'USD')).toEqual(ok(1234))
     expect(minorFromDecimal('7', 'KWD')).toEqual(ok(7000))
+    expect(minorFromDecimal('1000000000000', 'BIF')).toEqual(ok(1e12))
     const amount = fc.integer({ min: -1e12, max: 1e12 })
     fc.assert(
       fc.property(amount, fc.constantFrom(...currencyCodes), (minor, code) => {

@@ -48,7 +48,7 @@ export const decimalFromMinor = (minor: number, code: string): Result<string, Cu
 export const minorFromDecimal = (text: string, code: string): Result<number, AmountError> => {
   const exponent = exponents.get(code)
   if (exponent === undefined) return err('currency-unknown')
-  const parts = /^(-?)(\d{1,12})(?:\.(\d+))?$/.exec(text.trim())
+  const parts = /^(-?)(\d{1,13})(?:\.(\d+))?$/.exec(text.trim())
   if (parts === null) return err('amount-unreadable')
   const places = (parts[3] ?? '').replace(/0+$/, '')
   if (places.length > exponent) return err('amount-too-fine')
