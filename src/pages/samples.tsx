@@ -156,7 +156,7 @@ const answered = (t: Typed) => [
 
 /** Every page with invented contents, by name: for tests, pictures and looking. */
 export const samplePages = (assets: Assets, t: Typed = PLAIN): Readonly<Record<string, Child>> => {
-  const frame: Frame = { words: sampleWords, assets, studioName: 'Quayside Car Care' }
+  const frame: Frame = { words: sampleWords, assets, studioName: 'Sample studio' }
   const own: Frame = { ...frame, who: t.name, reference: 'K7P-3QX' }
   const studio: Frame = {
     ...frame,
