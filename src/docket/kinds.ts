@@ -40,7 +40,23 @@ export const adjustment = z.discriminatedUnion('kind', [
     why: why,
   }),
   z.strictObject({ kind: z.literal('discount'), amount: minor.min(0), why: why }),
+  z.strictObject({
+    kind: z.literal('discount-share'),
+    basisPoints: z.int().min(0).max(10_000),
+    why: why,
+  }),
   z.strictObject({ kind: z.literal('surcharge'), amount: minor.min(0), why: why }),
+  z.strictObject({ kind: z.literal('travel'), metres: z.int().min(0).max(2_000_000), why: why }),
+  z.strictObject({ kind: z.literal('bay-days'), days: z.int().min(0).max(365), why: why }),
+  z.strictObject({
+    kind: z.literal('sublet'),
+    step: words,
+    name: z.string().min(1).max(200),
+    cost: minor.min(0),
+    marginMillionths: maybe(z.int().min(0).max(5_000_000)),
+    why: why,
+  }),
+  z.strictObject({ kind: z.literal('by-time'), step: words, capMinutes: minutes.min(1), why: why }),
   z.strictObject({ kind: z.literal('people'), people: z.int().min(1).max(6), why: why }),
   z.strictObject({ kind: z.literal('waive-note'), note: words, why: why }),
 ])

@@ -20,7 +20,29 @@ export type Adjustment =
       readonly why: string
     }
   | { readonly kind: 'discount'; readonly amount: number; readonly why: string }
+  /** A discount as a share of the work before charges, in basis points (1500 is 15 %). */
+  | { readonly kind: 'discount-share'; readonly basisPoints: number; readonly why: string }
   | { readonly kind: 'surcharge'; readonly amount: number; readonly why: string }
+  /** To the car and back: metres of one way, at the studio's rate beyond its free radius. */
+  | { readonly kind: 'travel'; readonly metres: number; readonly why: string }
+  /** Days the car stays in the bay; those beyond the included ones are charged at the studio's rate. */
+  | { readonly kind: 'bay-days'; readonly days: number; readonly why: string }
+  /** Work by an outside trade: its net cost, with the studio's margin on top unless one is given. */
+  | {
+      readonly kind: 'sublet'
+      readonly step: string
+      readonly name: string
+      readonly cost: number
+      readonly marginMillionths?: number
+      readonly why: string
+    }
+  /** The step is done by time, up to so many minutes before we ask. */
+  | {
+      readonly kind: 'by-time'
+      readonly step: string
+      readonly capMinutes: number
+      readonly why: string
+    }
   | { readonly kind: 'people'; readonly people: number; readonly why: string }
   | { readonly kind: 'waive-note'; readonly note: string; readonly why: string }
 

@@ -48,6 +48,13 @@ export type StudioSettings = {
   readonly offerPercentile: number
   readonly depositMillionths: number
   readonly bayDayRate: number
+  /** Days in the bay that cost nothing; absent 0. */
+  readonly bayDaysIncluded?: number
+  /** Minor units per km beyond the free radius, there and back; absent 0. */
+  readonly travelPerKm?: number
+  readonly travelFreeMetres?: number
+  /** What comes on top of an outside trade's cost; absent 0. */
+  readonly subletMarginMillionths?: number
   readonly validDays: number
   readonly extrasLimit: number
   readonly materialsPerHour: number

@@ -42,6 +42,9 @@ export const estimateWords: Catalogue = {
   'sequence.sand': 'sanding, compound, finishing',
 
   'step.surcharge': 'surcharge',
+  'step.travel': 'way to the car and back',
+  'step.bay-days': 'days in the bay',
+  'step.minimum-charge': 'up to the smallest charge',
 
   'paint.why.not-measured': 'Not measured yet: this comes from what such paint usually has.',
   'paint.why.no-reference': 'No never-polished place was read, so no cutting.',
