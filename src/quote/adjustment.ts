@@ -71,6 +71,14 @@ const fixed = (run: RunStep, minutes: number): RunStep => {
   return { ...run, chance: 1, worlds: [{ weight: 1, when: [], result: { ...first, need } }] }
 }
 
+const byTime = (run: RunStep, capMinutes: number): RunStep => ({
+  ...run,
+  worlds: run.worlds.map((w) => ({
+    ...w,
+    result: w.result === null ? null : { ...w.result, byTime: { capMinutes } },
+  })),
+})
+
 const ownStep = (id: string, minutes: number): RunStep =>
   fixed(
     {
@@ -111,6 +119,27 @@ const ownStep = (id: string, minutes: number): RunStep =>
     minutes,
   )
 
+/** What a change is about: a step that must be there, a new line that must not, or neither. */
+const fits = (a: Adjustment, runs: readonly RunStep[], applied: readonly Adjustment[]): boolean => {
+  const there = 'step' in a && runs.some((r) => r.rule.id === a.step && r.chance > 0)
+  switch (a.kind) {
+    case 'minutes':
+    case 'price':
+    case 'by-time':
+      return there
+    case 'remove':
+      return there || a.step === 'minimum-charge'
+    case 'add':
+    case 'sublet':
+      return !(
+        runs.some((r) => r.rule.id === a.step) ||
+        applied.some((b) => b.kind === 'sublet' && b.step === a.step)
+      )
+    default:
+      return true
+  }
+}
+
 /** Adjusts the steps in order; money, people and notes are looked at where they are computed. */
 export const adjustSteps = (
   runs: readonly RunStep[],
@@ -120,17 +149,14 @@ export const adjustSteps = (
   const applied: Adjustment[] = []
   const dropped: Adjustment[] = []
   for (const a of adjustments) {
-    const touches = a.kind === 'minutes' || a.kind === 'price' || a.kind === 'remove'
-    if (touches && !now.some((r) => r.rule.id === a.step && r.chance > 0)) {
-      dropped.push(a)
-      continue
-    }
-    if (a.kind === 'add' && now.some((r) => r.rule.id === a.step)) {
+    if (!fits(a, now, applied)) {
       dropped.push(a)
       continue
     }
     applied.push(a)
     if (a.kind === 'minutes') now = now.map((r) => (r.rule.id === a.step ? fixed(r, a.minutes) : r))
+    if (a.kind === 'by-time')
+      now = now.map((r) => (r.rule.id === a.step ? byTime(r, a.capMinutes) : r))
     if (a.kind === 'remove') now = now.filter((r) => r.rule.id !== a.step)
     if (a.kind === 'add') now.splice(Math.max(0, now.length - 1), 0, ownStep(a.step, a.minutes))
   }

@@ -1,61 +1,41 @@
-import { allocate, sumOf, taxOn } from '../kernel/money'
+import { sumOf, taxOn } from '../kernel/money'
 import type { Adjustment } from './adjustment'
+import { chargesOf, discountIn } from './charges-of'
 import type { StudioSettings } from './context'
 import type { EstimateOffer, OfferLine } from './estimate-types'
 import type { RunStep } from './needs'
 import { likeliest, meanMinutes } from './plan-of'
-import { byTimeCap, depositOn, discountLines, grossRange, offerFrom, outwardRange } from './price'
+import {
+  byTimeCap,
+  type DraftLine,
+  depositOn,
+  discountLines,
+  grossRange,
+  offerNet,
+  outwardRange,
+  shareLines,
+  withMinimumCharge,
+} from './price'
 import { pertMean, type Spread } from './spread'
 
-type Cost = {
-  readonly id: string
+type Cost = DraftLine & {
   readonly order: number
   readonly minutes: number
-  readonly cost: number
-  readonly cap: { readonly capMinutes: number; readonly capAmount: number } | null
+  readonly byTime: OfferLine['byTime'] | null
 }
 
 const perHour = (s: StudioSettings): number => s.ratePerHour + s.materialsPerHour
 
-const costsOf = (
-  runs: readonly RunStep[],
-  s: StudioSettings,
-  pace: (id: string) => number,
-): readonly Cost[] =>
-  runs.map((run) => {
-    const { id, order } = run.rule
-    const now = likeliest(run)
-    const minutes = run.chance * meanMinutes(run, pace(id))
-    const money = now?.need.money ? run.chance * pertMean(now.need.money) : 0
-    const capMinutes = now?.byTime?.capMinutes
-    const cap =
-      capMinutes === undefined ? null : { capMinutes, capAmount: byTimeCap(perHour(s), capMinutes) }
-    return { id, order, minutes, cost: (minutes * perHour(s)) / 60 + money, cap }
-  })
-
-const weightOf = (c: Cost): number => Math.max(1, Math.round(c.cost))
-
-/**
- * Shares a pool over lines by expected cost. A line offered by time never carries more than its cap;
- * what it cannot carry goes to the others.
- */
-const shareOut = (pool: number, costs: readonly Cost[]): ReadonlyMap<string, number> => {
-  const amounts = new Map<string, number>()
-  if (costs.length === 0) return amounts
-  const first = allocate(pool, costs.map(weightOf))
-  let left = 0
-  costs.forEach((c, i) => {
-    const amount = first[i] ?? 0
-    const taken = c.cap === null ? amount : Math.min(amount, c.cap.capAmount)
-    amounts.set(c.id, taken)
-    left += amount - taken
-  })
-  const fixed = costs.filter((c) => c.cap === null)
-  const rest = left === 0 || fixed.length === 0 ? [] : allocate(left, fixed.map(weightOf))
-  fixed.forEach((c, i) => {
-    amounts.set(c.id, (amounts.get(c.id) ?? 0) + (rest[i] ?? 0))
-  })
-  return amounts
+const costOf = (run: RunStep, s: StudioSettings, pace: (id: string) => number): Cost => {
+  const { id, order } = run.rule
+  const now = likeliest(run)
+  const minutes = run.chance * meanMinutes(run, pace(id))
+  const money = now?.need.money ? run.chance * pertMean(now.need.money) : 0
+  const expected = (minutes * perHour(s)) / 60 + money
+  const capMinutes = now?.byTime?.capMinutes
+  if (capMinutes === undefined) return { id, order, minutes, expected, byTime: null }
+  const capAmount = byTimeCap(perHour(s), capMinutes)
+  return { id, order, minutes, expected, cap: capAmount, byTime: { capMinutes, capAmount } }
 }
 
 const setByHand = (adjustments: readonly Adjustment[]): ReadonlyMap<string, number> => {
@@ -67,45 +47,20 @@ const setByHand = (adjustments: readonly Adjustment[]): ReadonlyMap<string, numb
   return set
 }
 
-const sumBy = (adjustments: readonly Adjustment[], kind: 'discount' | 'surcharge'): number =>
-  sumOf(adjustments.flatMap((a) => (a.kind === kind ? [a.amount] : [])))
+const expectedOf = (costs: readonly Cost[]): number => costs.reduce((sum, c) => sum + c.expected, 0)
 
-/**
- * The offer: at the studio's percentile and never below the mean, shared out over the lines by what
- * each is expected to cost, so that the lines sum to it to the last unit. Prices set by hand stay as
- * set; a discount is taken off the others in proportion.
- */
-export const offerOf = (
-  runs: readonly RunStep[],
-  found: Spread,
-  s: StudioSettings,
+/** The work line by line: shared out by cost, prices set by hand as set, money off the others. */
+const workLines = (
+  costs: readonly Cost[],
+  wanted: number,
   adjustments: readonly Adjustment[],
-  pace: (id: string) => number,
-): EstimateOffer => {
-  const costs = [...costsOf(runs, s, pace)].sort((a, b) => a.order - b.order)
+): { readonly lines: readonly OfferLine[]; readonly discount: number } => {
   const set = setByHand(adjustments)
-  const wanted = offerFrom({
-    spreadPrice: {
-      mean: found.price.mean,
-      quantile: found.priceQuantile,
-      chanceAtMost: found.chancePriceAtMost,
-    },
-    percentile: s.offerPercentile,
-    taxRateMillionths: s.taxMillionths,
-    taxRounding: s.taxRounding,
-    taxBasis: s.taxBasis,
-    step: 1,
-  }).net
-  const all = costs.reduce((sum, c) => sum + c.cost, 0)
   const open = costs.filter((c) => !set.has(c.id))
-  const openCost = open.reduce((sum, c) => sum + c.cost, 0)
-  const pool = set.size === 0 || all === 0 ? wanted : Math.round((wanted * openCost) / all)
-  const shares = [...shareOut(pool, open)].map(([id, amount]) => ({
-    id,
-    kind: 'fixed' as const,
-    amount,
-  }))
-  const discount = Math.min(sumBy(adjustments, 'discount'), sumOf(shares.map((l) => l.amount)))
+  const all = expectedOf(costs)
+  const pool = set.size === 0 || all === 0 ? wanted : Math.round((wanted * expectedOf(open)) / all)
+  const shares = shareLines(pool, open)
+  const discount = discountIn(adjustments, sumOf(shares.map((l) => l.amount)))
   const amounts = new Map(discountLines(shares, discount).map((l) => [l.id, l.amount]))
   const named = new Map(
     adjustments.flatMap((a) => (a.kind === 'add' ? [[a.step, a.name] as const] : [])),
@@ -117,35 +72,72 @@ export const offerOf = (
       ...(name === undefined ? {} : { name }),
       amount: set.get(c.id) ?? amounts.get(c.id) ?? 0,
       minutes: Math.round(c.minutes),
-      ...(c.cap && !set.has(c.id) ? { byTime: c.cap } : {}),
+      ...(c.byTime && !set.has(c.id) ? { byTime: c.byTime } : {}),
     }
   })
-  const surcharge = sumBy(adjustments, 'surcharge')
-  if (surcharge > 0) lines.push({ step: 'surcharge', amount: surcharge, minutes: 0 })
+  return { lines, discount }
+}
+
+/** Where money off or a set price takes the work below the smallest charge, the rest is a line. */
+const upToMinimum = (
+  work: readonly OfferLine[],
+  s: StudioSettings,
+  adjustments: readonly Adjustment[],
+): readonly OfferLine[] => {
+  const waived = adjustments.some((a) => a.kind === 'remove' && a.step === 'minimum-charge')
+  if (work.length === 0 || waived) return []
+  const { raisedBy } = withMinimumCharge(sumOf(work.map((l) => l.amount)), s.minimumCharge)
+  return raisedBy === 0 ? [] : [{ step: 'minimum-charge', amount: raisedBy, minutes: 0 }]
+}
+
+/**
+ * The offer: at the studio's percentile and never below the mean, shared out over the lines by what
+ * each is expected to cost, so that the lines sum to it to the last unit. Prices set by hand stay as
+ * set; money off comes off the others in proportion; charges stand as lines of their own.
+ */
+export const offerOf = (
+  runs: readonly RunStep[],
+  found: Spread,
+  s: StudioSettings,
+  adjustments: readonly Adjustment[],
+  pace: (id: string) => number,
+): EstimateOffer => {
+  const costs = runs.map((run) => costOf(run, s, pace)).sort((a, b) => a.order - b.order)
+  const wanted = offerNet(
+    { mean: found.price.mean, quantile: found.priceQuantile },
+    s.offerPercentile,
+  )
+  const { lines: work, discount } = workLines(costs, wanted, adjustments)
+  const charges = chargesOf(adjustments, s)
+  const lines = [...work, ...upToMinimum(work, s, adjustments), ...charges.lines]
   const nets = lines.map((l) => l.amount)
   const net = sumOf(nets)
   const tax = taxOn(nets, s.taxMillionths, s.taxRounding, s.taxBasis)
+  const certain = sumOf(charges.lines.map((l) => l.amount)) - discount
   return {
     lines,
     net,
     tax,
     total: net + tax,
-    chanceEnough: Math.round(found.chancePriceAtMost(net) * 100) / 100,
+    chanceEnough: Math.round(found.chancePriceAtMost(net - charges.spent) * 100) / 100,
     deposit: depositOn(
       net + tax,
       { kind: 'share', basisPoints: Math.round(s.depositMillionths / 100), step: 1 },
       'down',
     ).deposit,
-    ...rangeBeside(found, s, net - wanted),
+    ...rangeBeside(found, s, certain, net - wanted - certain),
   }
 }
 
-/** Low and high beside the offer, outward to the studio's step; a change by hand moves the near end. */
-const rangeBeside = (found: Spread, s: StudioSettings, moved: number) => {
+/**
+ * Low and high beside the offer, outward to the studio's step. What is certain (charges, money off)
+ * moves all of it; a price set by hand moves the near end alone.
+ */
+const rangeBeside = (found: Spread, s: StudioSettings, certain: number, moved: number) => {
   const range = {
-    low: Math.max(0, found.price.p10 + Math.min(0, moved)),
-    likely: found.price.p50,
-    high: found.price.p90 + Math.max(0, moved),
+    low: Math.max(0, found.price.p10 + certain + Math.min(0, moved)),
+    likely: Math.max(0, found.price.p50 + certain),
+    high: Math.max(0, found.price.p90 + certain + Math.max(0, moved)),
   }
   const gross = s.pricesWithTax ? grossRange(range, s.taxMillionths) : range
   return { ...outwardRange(gross, s.roundTo), likely: Math.round(gross.likely) }

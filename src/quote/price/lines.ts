@@ -1,56 +1,56 @@
 import { allocate, sumOf } from '../../kernel/money'
+import { roundProduct } from '../../kernel/rounding'
 
-/** A line before it has an amount. By time: offered at an hourly rate up to a cap, not part of the fixed net. */
+/** A line before it has an amount. */
 export type DraftLine = {
   readonly id: string
-  /** Expected cost in minor units (may be fractional); the weight of a fixed line. */
+  /** Expected cost in minor units (may be fractional): the weight of the line. */
   readonly expected: number
-  readonly byTime?: { readonly ratePerHour: number; readonly capMinutes: number }
+  /** Offered by time: the most it can come to before the studio has to ask. */
+  readonly cap?: number
 }
 
-export type OfferLine = {
-  readonly id: string
-  readonly kind: 'fixed' | 'by-time'
-  /** Whole minor units; for a by-time line the most it can come to before the studio has to ask. */
-  readonly amount: number
-}
+export type PricedLine = { readonly id: string; readonly amount: number }
 
 /** Most a by-time line can come to, in whole minor units, rounded up. */
 export const byTimeCap = (ratePerHour: number, capMinutes: number): number =>
   Math.ceil((ratePerHour * capMinutes) / 60 - 1e-6)
 
+const weightOf = (d: DraftLine): number => Math.max(1, Math.round(d.expected))
+
 /**
- * Gives every line one whole amount so that they sum to the net exactly. By-time lines take their cap
- * (their expected cost no longer counts as a weight); the rest of the net is shared by expected cost.
- * Throws when nothing but by-time lines is left for a rest, or the caps pass the net.
+ * Gives every line one whole amount, by expected cost. A line by time never carries more than its cap;
+ * what it cannot carry goes to the fixed ones. The lines sum to the net exactly as long as one line
+ * is fixed; with none they sum to the net or to their caps, whichever is less.
  */
-export const linesFor = (net: number, drafts: readonly DraftLine[]): OfferLine[] => {
-  const caps = drafts.map((d) =>
-    d.byTime === undefined ? 0 : byTimeCap(d.byTime.ratePerHour, d.byTime.capMinutes),
-  )
-  const rest = net - sumOf(caps)
-  if (rest < 0) throw new RangeError('the caps of by-time lines pass the net')
-  const fixed = drafts.filter((d) => d.byTime === undefined)
-  if (fixed.length === 0 && rest > 0) throw new RangeError('no fixed line takes the rest')
-  const weights = fixed.map((d) => d.expected)
-  const shares = fixed.length === 0 ? [] : allocate(rest, weights)
+export const shareLines = (net: number, drafts: readonly DraftLine[]): readonly PricedLine[] => {
+  if (drafts.length === 0) return []
+  const first = allocate(net, drafts.map(weightOf))
+  const taken = drafts.map((d, i) => Math.min(first[i]!, d.cap ?? first[i]!))
+  const fixed = drafts.filter((d) => d.cap === undefined)
+  const left = net - sumOf(taken)
+  const rest = left === 0 || fixed.length === 0 ? [] : allocate(left, fixed.map(weightOf))
   let next = 0
-  return drafts.map(({ id, byTime }, i) =>
-    byTime === undefined
-      ? { id, kind: 'fixed', amount: shares[next++]! }
-      : { id, kind: 'by-time', amount: caps[i]! },
-  )
+  return drafts.map(({ id, cap }, i) => ({
+    id,
+    amount: taken[i]! + (cap === undefined ? (rest[next++] ?? 0) : 0),
+  }))
 }
 
-/** What a by-time line finally costs: the time at the rate, never above the cap. Whole minor units, half up. */
-export const byTimeFinal = (ratePerHour: number, minutes: number, capMinutes: number): number =>
-  Math.min(
-    byTimeCap(ratePerHour, capMinutes),
-    Math.floor((ratePerHour * Math.min(minutes, capMinutes)) / 60 + 0.5),
-  )
+/** What a by-time line finally costs: its time at the rate of its cap, never above the cap; half up. */
+export const byTimeFinal = (
+  cap: { readonly capMinutes: number; readonly capAmount: number },
+  minutes: number,
+): number =>
+  minutes >= cap.capMinutes
+    ? cap.capAmount
+    : roundProduct(cap.capAmount, Math.max(0, Math.round(minutes)), cap.capMinutes, 'half-up')
 
 /** Takes a discount off the lines in proportion to their amounts; no line goes below zero, no unit is lost. */
-export const discountLines = (lines: readonly OfferLine[], discount: number): OfferLine[] => {
+export const discountLines = (
+  lines: readonly PricedLine[],
+  discount: number,
+): readonly PricedLine[] => {
   const amounts = lines.map((l) => l.amount)
   if (!(discount >= 0 && discount <= sumOf(amounts))) {
     throw new RangeError('a discount lies between nothing and the whole')

@@ -1,30 +1,10 @@
-import { allocate, rateOf, sumOf, type TaxBasis, taxOn } from '../../kernel/money'
+import { rateOf, sumOf } from '../../kernel/money'
 import { type RoundingMode, roundToStep } from '../../kernel/rounding'
 
 /** What the offer needs of a price distribution (minor units, net, the minimum charge included). */
 export type SpreadPrice = {
   readonly mean: number
   readonly quantile: (p: number) => number
-  readonly chanceAtMost: (amount: number) => number
-}
-
-export type OfferRules = {
-  readonly spreadPrice: SpreadPrice
-  /** The studio's percentile, 0..1; common practice 0.70–0.75, because tails lean to the right. */
-  readonly percentile: number
-  readonly taxRateMillionths: number
-  readonly taxRounding: RoundingMode
-  readonly taxBasis: TaxBasis
-  /** The net is raised to a multiple of this many minor units (1: none). */
-  readonly step: number
-}
-
-export type Offer = {
-  readonly net: number
-  readonly tax: number
-  readonly gross: number
-  /** Chance that the work costs no more than the net. */
-  readonly chanceEnough: number
 }
 
 /** Rounds real minor units up to a whole multiple of step; a hair above a multiple (1e-6) does not count. */
@@ -36,16 +16,12 @@ export const downToStep = (amount: number, step: number): number =>
   roundToStep(Math.floor(amount + 1e-6), step, 'floor')
 
 /**
- * The offered net price: the studio's percentile, never below the mean, up to the studio's step.
- * Tax by line is the tax on the given line nets once they are known; without lines the net is one line.
+ * The offered net price in whole minor units: the studio's percentile (common practice 0.70 to 0.75,
+ * because tails lean to the right), never below the mean. Throws on a percentile outside 0.5..1.
  */
-export const offerFrom = (rules: OfferRules, lineWeights: readonly number[] = []): Offer => {
-  const { spreadPrice, percentile, step } = rules
+export const offerNet = (price: SpreadPrice, percentile: number): number => {
   if (!(percentile >= 0.5 && percentile < 1)) throw new RangeError('percentile outside 0.5..1')
-  const net = upToStep(Math.max(spreadPrice.mean, spreadPrice.quantile(percentile)), step)
-  const lines = lineWeights.length === 0 ? [net] : allocate(net, lineWeights)
-  const tax = taxOn(lines, rules.taxRateMillionths, rules.taxRounding, rules.taxBasis)
-  return { net, tax, gross: net + tax, chanceEnough: spreadPrice.chanceAtMost(net) }
+  return upToStep(Math.max(price.mean, price.quantile(percentile)), 1)
 }
 
 export type Range = { readonly low: number; readonly likely: number; readonly high: number }

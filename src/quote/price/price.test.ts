@@ -2,68 +2,59 @@ import Decimal from 'decimal.js'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { randomDocket } from '../../../tests/montecarlo/random-docket'
-import { sumOf } from '../../kernel/money'
+import { sumOf, taxOn } from '../../kernel/money'
 import { spread } from '../spread'
 import {
   bayDayCharge,
+  byTimeCap,
   byTimeFinal,
+  type DraftLine,
   depositOn,
   discountLines,
   discountOf,
   grossRange,
-  linesFor,
-  offerFrom,
+  offerNet,
   optionDifferences,
   outwardRange,
+  shareLines,
   subletCharge,
   travelCharge,
   withMinimumCharge,
 } from '.'
 
-const rules = (mean: number, high: number) => ({
-  spreadPrice: { mean, quantile: () => high, chanceAtMost: (a: number) => (a >= high ? 0.72 : 0) },
-  percentile: 0.72,
-  taxRateMillionths: 200_000,
-  taxRounding: 'half-up' as const,
-  taxBasis: 'total' as const,
-  step: 1,
-})
+const price = (mean: number, high: number) => ({ mean, quantile: () => high })
 
 describe('offer', () => {
-  it('takes the percentile, or the mean when that is higher, up to the step', () => {
-    expect(offerFrom(rules(900, 1000.2)).net).toBe(1001)
-    expect(offerFrom(rules(1200, 1000)).net).toBe(1200)
-    expect(offerFrom({ ...rules(900, 1000.2), step: 500 }).net).toBe(1500)
-    expect(offerFrom({ ...rules(900, 1000), step: 500 }).net).toBe(1000)
-    expect(() => offerFrom({ ...rules(1, 1), percentile: 0.3 })).toThrow(RangeError)
-  })
-
-  // Three lines of 19.99 at 20 %: 12.00 by line, 11.99 on the total (11.994 exactly, half up as in
-  // HMRC VATREC12030; item or invoice basis as in SSUTA s. 324).
-  it('taxes three lines of 19.99 by line or on the total', () => {
-    const total = offerFrom(rules(0, 5997), [1, 1, 1])
-    expect(total).toEqual({ net: 5997, tax: 1199, gross: 7196, chanceEnough: 0.72 })
-    const byLine = offerFrom({ ...rules(0, 5997), taxBasis: 'line' }, [1, 1, 1])
-    expect([byLine.tax, byLine.gross]).toEqual([1200, 7197])
+  it('takes the percentile, or the mean when that is higher, up to a whole unit', () => {
+    expect(offerNet(price(900, 1000.2), 0.72)).toBe(1001)
+    expect(offerNet(price(900, 1000), 0.72)).toBe(1000)
+    expect(offerNet(price(1200, 1000), 0.72)).toBe(1200)
+    expect(() => offerNet(price(1, 1), 0.3)).toThrow(RangeError)
   })
 
   it('is enough with at least the chance asked for, and never below the mean', () => {
     for (let seed = 1; seed <= 40; seed++) {
       const got = spread(randomDocket(seed))
-      const offer = offerFrom({
-        ...rules(0, 0),
-        spreadPrice: {
-          mean: got.price.mean,
-          quantile: got.priceQuantile,
-          chanceAtMost: got.chancePriceAtMost,
-        },
-        step: 100,
-      })
-      expect(offer.net).toBeGreaterThanOrEqual(got.price.mean)
-      expect(offer.chanceEnough).toBeGreaterThanOrEqual(0.72 - 1e-9)
-      expect(offer.net % 100).toBe(0)
-      expect(offer.gross).toBe(offer.net + offer.tax)
+      const net = offerNet({ mean: got.price.mean, quantile: got.priceQuantile }, 0.72)
+      expect(net).toBeGreaterThanOrEqual(got.price.mean)
+      expect(got.chancePriceAtMost(net)).toBeGreaterThanOrEqual(0.72 - 1e-9)
+      expect(Number.isSafeInteger(net)).toBe(true)
     }
+  })
+
+  // Peppol BIS Billing 3.0, rules/examples/Allowance-example.xml, standard-rated part: lines of 4000
+  // and 900, 200 off, a charge of 200 (20 % of 1000), 25 %: taxable 4900, tax 1225.
+  it('comes to the totals of a published invoice with money off and a charge', () => {
+    const lines = [
+      { id: '1', amount: 400_000 },
+      { id: '3', amount: 90_000 },
+    ]
+    const less = discountLines(lines, 20_000)
+    expect(sumOf(less.map((l) => l.amount))).toBe(470_000)
+    expect(discountOf(100_000, 2000, 'half-up')).toBe(20_000)
+    const nets = [...less.map((l) => l.amount), 20_000]
+    expect(sumOf(nets)).toBe(490_000)
+    expect(taxOn(nets, 250_000, 'half-up', 'total')).toBe(122_500)
   })
 })
 
@@ -102,10 +93,13 @@ describe('range', () => {
   })
 })
 
-const draft = fc.record({
-  id: fc.string({ minLength: 1, maxLength: 6 }),
-  expected: fc.double({ min: 0, max: 1e6, noNaN: true }),
-})
+const draft = fc
+  .record({
+    id: fc.string({ minLength: 1, maxLength: 6 }),
+    expected: fc.double({ min: 0, max: 1e6, noNaN: true }),
+    cap: fc.option(fc.integer({ min: 1, max: 1e6 }), { nil: undefined }),
+  })
+  .map(({ cap, ...d }) => (cap === undefined ? d : { ...d, cap }))
 
 describe('lines', () => {
   it('sum to the net exactly, whatever the weights and the order', () => {
@@ -114,31 +108,29 @@ describe('lines', () => {
         fc.array(draft, { minLength: 1, maxLength: 25 }),
         fc.integer({ min: 0, max: 1e8 }),
         (drafts, net) => {
-          const lines = linesFor(net, drafts)
+          const lines = shareLines(net, [...drafts, { id: 'fixed', expected: 1 }])
           expect(sumOf(lines.map((l) => l.amount))).toBe(net)
-          expect(lines.map((l) => l.id)).toEqual(drafts.map((d) => d.id))
-          const turned = linesFor(net, [...drafts].reverse())
-          expect(sumOf(turned.map((l) => l.amount))).toBe(net)
-          for (const { amount } of lines) expect(amount).toBeGreaterThanOrEqual(0)
+          expect(lines.map((l) => l.id)).toEqual([...drafts.map((d) => d.id), 'fixed'])
+          lines.forEach(({ amount }, i) => {
+            expect(amount).toBeGreaterThanOrEqual(0)
+            expect(amount).toBeLessThanOrEqual((drafts[i] as DraftLine | undefined)?.cap ?? net)
+          })
         },
       ),
     )
   })
 
-  it('by time take their cap, the rest goes by expected cost', () => {
-    const drafts = [
-      { id: 'wash', expected: 100 },
-      { id: 'film', expected: 9999, byTime: { ratePerHour: 6000, capMinutes: 90 } },
-      { id: 'polish', expected: 300 },
-    ]
-    expect(linesFor(29_000, drafts)).toEqual([
-      { id: 'wash', kind: 'fixed', amount: 5000 },
-      { id: 'film', kind: 'by-time', amount: 9000 },
-      { id: 'polish', kind: 'fixed', amount: 15_000 },
+  it('by time take no more than their cap, the rest goes to the fixed ones by expected cost', () => {
+    const film = { id: 'film', expected: 9600, cap: 9000 }
+    const drafts = [{ id: 'wash', expected: 100 }, film, { id: 'polish', expected: 300 }]
+    expect(shareLines(29_000, drafts)).toEqual([
+      { id: 'wash', amount: 5000 },
+      { id: 'film', amount: 9000 },
+      { id: 'polish', amount: 15_000 },
     ])
-    expect(() => linesFor(8999, drafts)).toThrow(RangeError)
-    expect(() => linesFor(9001, [drafts[1]!])).toThrow(RangeError)
-    expect(linesFor(9000, [drafts[1]!])[0]!.amount).toBe(9000)
+    expect(shareLines(5000, drafts).map((l) => l.amount)).toEqual([50, 4800, 150])
+    expect(shareLines(9001, [film])).toEqual([{ id: 'film', amount: 9000 }])
+    expect(shareLines(100, [])).toEqual([])
   })
 
   it.each([
@@ -146,9 +138,12 @@ describe('lines', () => {
     [90, 9000],
     [91, 9000],
     [300, 9000],
-    [0.005, 1],
+    [0, 0],
+    [-5, 0],
+    [1, 100],
   ])('by time, %d minutes at 60.00 an hour with a cap of 90 minutes: %d', (minutes, amount) => {
-    expect(byTimeFinal(6000, minutes, 90)).toBe(amount)
+    expect(byTimeCap(6000, 90)).toBe(9000)
+    expect(byTimeFinal({ capMinutes: 90, capAmount: 9000 }, minutes)).toBe(amount)
   })
 
   it('carry a discount without losing a unit or going below zero', () => {
@@ -158,7 +153,7 @@ describe('lines', () => {
         fc.integer({ min: 0, max: 1e7 }),
         fc.integer({ min: 0, max: 10_000 }),
         (drafts, net, basisPoints) => {
-          const lines = linesFor(net, drafts)
+          const lines = shareLines(net, [...drafts, { id: 'fixed', expected: 1 }])
           const discount = discountOf(net, basisPoints, 'half-up')
           const after = discountLines(lines, discount)
           expect(sumOf(after.map((l) => l.amount))).toBe(net - discount)
@@ -170,7 +165,7 @@ describe('lines', () => {
       ),
       { numRuns: 300 },
     )
-    expect(() => discountLines(linesFor(10, [{ id: 'a', expected: 1 }]), 11)).toThrow(RangeError)
+    expect(() => discountLines([{ id: 'a', amount: 10 }], 11)).toThrow(RangeError)
     expect(discountLines([], 0)).toEqual([])
   })
 })
