@@ -1,4 +1,5 @@
 import type { Answer } from '../intake/answers'
+import { type AskedAgain, foldAskedAgain } from './asked-again'
 import { type Bench, foldBench, WORK_KINDS } from './bench'
 import type { BodyOf } from './kinds'
 import type { Line } from './line'
@@ -19,7 +20,7 @@ export type Extra = BodyOf<'extra-asked'> & {
   readonly decision: (BodyOf<'extra-decided'> & { readonly at: number }) | null
 }
 
-export type Docket = {
+export type Docket = AskedAgain & {
   readonly id: string
   /** Number of lines; the guard of the next office line. */
   readonly rev: number
@@ -44,6 +45,8 @@ export type Docket = {
   readonly agreed: (BodyOf<'decided'> & { readonly at: number }) | null
   readonly dated: (BodyOf<'dated'> & { readonly at: number }) | null
   readonly whyMoved: string | null
+  /** What the last move said besides: who else may help, or the inspection on offer. */
+  readonly moved: BodyOf<'moved'> | null
   readonly extras: readonly Extra[]
   readonly handedOver: (BodyOf<'handed-over'> & { readonly at: number }) | null
   readonly bench: Bench
@@ -62,6 +65,7 @@ const EMPTY = {
   agreed: null as Docket['agreed'],
   dated: null as Docket['dated'],
   whyMoved: null as string | null,
+  moved: null as Docket['moved'],
   handedOver: null as Docket['handedOver'],
 }
 
@@ -123,6 +127,7 @@ export const fold = (lines: readonly Line[]): Docket => {
         const body = line.body as BodyOf<'moved'>
         d.state = body.to
         d.whyMoved = body.why?.text ?? null
+        d.moved = body
         if (body.to === 'received') d.agreed = null
         break
       }
@@ -184,6 +189,7 @@ export const fold = (lines: readonly Line[]): Docket => {
   const state: State = d.state === 'dated' && started ? 'on-bench' : d.state
   return {
     ...d,
+    ...foldAskedAgain(office),
     id: lines[0]?.docket ?? '',
     rev: lines.reduce((most, l) => Math.max(most, l.seq), 0),
     state,

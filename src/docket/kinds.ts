@@ -59,6 +59,13 @@ export const adjustment = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('by-time'), step: words, capMinutes: minutes.min(1), why: why }),
   z.strictObject({ kind: z.literal('people'), people: z.int().min(1).max(6), why: why }),
   z.strictObject({ kind: z.literal('waive-note'), note: words, why: why }),
+  z.strictObject({
+    kind: z.literal('level'),
+    panel: maybe(words),
+    level: z.enum(['none', 'hand', 'finishing', 'light', 'two-step']),
+    why: why,
+  }),
+  z.strictObject({ kind: z.literal('start'), day, why: why }),
 ])
 export type Adjustment = z.infer<typeof adjustment>
 
@@ -92,8 +99,17 @@ export const kinds = {
     from: z.enum(['customer', 'studio']),
     script: words,
     language: z.string().max(20),
+    /** The docket of the same car that the first answers were taken over from. */
+    like: maybe(id),
   }),
-  answered: z.strictObject({ question: words, answer }),
+  answered: z.strictObject({
+    question: words,
+    answer,
+    /** Why the studio changed it for the customer. */
+    why: maybe(text),
+    /** Taken over from an earlier docket of the same car. */
+    lastTime: maybe(z.literal(true)),
+  }),
   unanswered: z.strictObject({ question: words }),
   'photo-added': z.strictObject({ photo: id, subject: words }),
   'photo-removed': z.strictObject({ photo: id }),
@@ -103,7 +119,17 @@ export const kinds = {
     for: z.enum(['submission', 'revision']),
     revision: maybe(z.int()),
   }),
-  moved: z.strictObject({ to: z.enum(STATES), why: maybe(text) }),
+  moved: z.strictObject({
+    to: z.enum(STATES),
+    why: maybe(text),
+    /** Turned down: who else may help. */
+    turn: maybe(text),
+    /** The paid inspection that is offered, amount as the customer pays it. */
+    lookOver: maybe(z.strictObject({ minutes, amount: minor.min(0) })),
+  }),
+  're-asked': z.strictObject({ question: words, text: maybe(text) }),
+  /** An answer to a question of the studio's own; it changes no figure. */
+  'answered-own': z.strictObject({ question: words, prompt: z.string().min(1).max(300), text }),
   revised: z.strictObject({
     revision: z.int().min(1),
     digest: words,
@@ -111,6 +137,8 @@ export const kinds = {
     dropped: z.array(adjustment).max(200),
     offer,
     validUntil: day,
+    /** The terms as they stood when it was made. */
+    terms: maybe(z.string().max(4000)),
     minutes: z.strictObject({ low: minutes, likely: minutes, high: minutes }),
     ready: z.strictObject({ people: z.int(), days: z.int() }),
     message: maybe(text),

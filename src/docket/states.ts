@@ -71,9 +71,14 @@ const TURN: Readonly<Record<State, Turn>> = {
   'come-back': 'ours',
 }
 
-/** Whose turn it is; an unanswered question of the owner's makes it ours whatever the state. */
-export const turnOf = (state: State, asked: boolean): Turn =>
-  asked && TURN[state] === 'theirs' ? 'ours' : TURN[state]
+/**
+ * Whose turn it is; an unanswered question of the owner's (or an answer we asked for again) makes it
+ * ours whatever the state, and one we still wait for makes it theirs.
+ */
+export const turnOf = (state: State, asked: boolean, waiting = false): Turn => {
+  if (asked) return TURN[state] === 'theirs' ? 'ours' : TURN[state]
+  return waiting && state === 'received' ? 'theirs' : TURN[state]
+}
 
 /** Answers may still be changed by the owner of the car. */
 export const isOpenToAnswers = (state: State): boolean => state === 'answering'

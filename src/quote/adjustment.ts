@@ -1,4 +1,5 @@
 import { noMarks } from '../intake/marks'
+import type { PolishLevel } from './context'
 import type { RunStep } from './needs'
 
 /** A change the studio makes to an estimate, always with a reason. Money in net minor units. */
@@ -45,6 +46,15 @@ export type Adjustment =
     }
   | { readonly kind: 'people'; readonly people: number; readonly why: string }
   | { readonly kind: 'waive-note'; readonly note: string; readonly why: string }
+  /** How deep a panel (absent: the whole car) is polished; never deeper than its readings allow. */
+  | {
+      readonly kind: 'level'
+      readonly panel?: string
+      readonly level: PolishLevel
+      readonly why: string
+    }
+  /** The day work would begin, YYYY-MM-DD, instead of the next one. */
+  | { readonly kind: 'start'; readonly day: string; readonly why: string }
 
 export type Adjusted = {
   readonly runs: readonly RunStep[]
@@ -119,8 +129,18 @@ const ownStep = (id: string, minutes: number): RunStep =>
     minutes,
   )
 
+/** What a change is held against besides the steps: the car's panels, the studio's day. */
+export type Car = { readonly panels: readonly string[]; readonly today: string }
+const NO_CAR: Car = { panels: [], today: '' }
+const POLISHING = /^(polish-|glaze-)/
+
 /** What a change is about: a step that must be there, a new line that must not, or neither. */
-const fits = (a: Adjustment, runs: readonly RunStep[], applied: readonly Adjustment[]): boolean => {
+const fits = (
+  a: Adjustment,
+  runs: readonly RunStep[],
+  applied: readonly Adjustment[],
+  car: Car,
+): boolean => {
   const there = 'step' in a && runs.some((r) => r.rule.id === a.step && r.chance > 0)
   switch (a.kind) {
     case 'minutes':
@@ -135,6 +155,13 @@ const fits = (a: Adjustment, runs: readonly RunStep[], applied: readonly Adjustm
         runs.some((r) => r.rule.id === a.step) ||
         applied.some((b) => b.kind === 'sublet' && b.step === a.step)
       )
+    case 'level':
+      return (
+        (a.panel === undefined || car.panels.includes(a.panel)) &&
+        (a.level === 'none' || runs.some((r) => POLISHING.test(r.rule.id)))
+      )
+    case 'start':
+      return a.day >= car.today
     default:
       return true
   }
@@ -144,12 +171,13 @@ const fits = (a: Adjustment, runs: readonly RunStep[], applied: readonly Adjustm
 export const adjustSteps = (
   runs: readonly RunStep[],
   adjustments: readonly Adjustment[],
+  car: Car = NO_CAR,
 ): Adjusted => {
   let now = [...runs]
   const applied: Adjustment[] = []
   const dropped: Adjustment[] = []
   for (const a of adjustments) {
-    if (!fits(a, now, applied)) {
+    if (!fits(a, now, applied, car)) {
       dropped.push(a)
       continue
     }

@@ -78,6 +78,8 @@ export type Context = {
   readonly nowYear: number
   /** What readings allow; absent until something was measured. */
   readonly measured?: Measured
+  /** How deep the studio chose to polish, by panel, or under 'car'; absent: as wished. */
+  readonly chosen?: Readonly<Record<string, PolishLevel>>
 }
 
 /** The part of a measured car that rules use. Panels are ids of the panel table. */

@@ -116,6 +116,13 @@ const budgetOf = (answers: Answers, s: StudioSettings, found: Spread): Estimate[
   return { amount, chance: Math.round(found.chancePriceAtMost(net) * 100) / 100 }
 }
 
+const chosenIn = (adjustments: readonly Adjustment[]): Context['chosen'] => {
+  const levels = adjustments.flatMap((a) =>
+    a.kind === 'level' ? [[a.panel ?? 'car', a.level] as const] : [],
+  )
+  return levels.length === 0 ? undefined : Object.fromEntries(levels)
+}
+
 export type Estimated = Estimate & { readonly adjusted: Pick<Adjusted, 'applied' | 'dropped'> }
 
 /**
@@ -128,9 +135,18 @@ export const estimate = (input: EstimateInput): Estimated => {
   const nowYear = Number(input.today.slice(0, 4))
   const paint = paintOf(answers, nowYear, input.readings, input.gauge ?? {}, input.done)
   const measured = measuredOf(paint)
-  const c: Context = { settings, nowYear, ...(measured ? { measured } : {}) }
+  const chosen = chosenIn(input.adjustments)
+  const c: Context = {
+    settings,
+    nowYear,
+    ...(measured ? { measured } : {}),
+    ...(chosen ? { chosen } : {}),
+  }
   const ran = runAll(told, c)
-  const adjusted = adjustSteps(ran.steps, input.adjustments)
+  const adjusted = adjustSteps(ran.steps, input.adjustments, {
+    panels: paint.assessment.panels.map((p) => p.panel),
+    today: input.today,
+  })
   const pace = (id: string): number => settings.steps[id]?.pace ?? 1
   // What an outside trade does takes time in the plan, but it is neither our labour nor our price.
   const ours = adjusted.runs.filter((r) => !r.rule.outside)
@@ -153,7 +169,9 @@ export const estimate = (input: EstimateInput): Estimated => {
     median: s.labour.p50 / Math.max(1, s.labour.mean),
     p80: s.labour.p80 / Math.max(1, s.labour.mean),
   }
-  const plan = planOf(planned, settings, input.start ?? addDaysText(input.today, 1), people, ratios)
+  const chosenDay = adjusted.applied.findLast((a) => a.kind === 'start')?.day
+  const start = input.start ?? chosenDay ?? addDaysText(input.today, 1)
+  const plan = planOf(planned, settings, start, people, ratios)
   const waived = new Set(adjusted.applied.flatMap((a) => (a.kind === 'waive-note' ? [a.note] : [])))
   const shareOf = narrowing(found, 'price', sums).filter((n) => n.share >= 0.01)
   const level = levelIn(adjusted.runs, paint)

@@ -99,22 +99,26 @@ export const polishPlan = (r: Reader, c: Context): PolishPlan | null => {
   if (out === 'all') return null
   const panels = bodyPanels(r)
   const open = panels.filter((p) => !out.includes(p.place))
+  const chosenOf = (id: string): PolishLevel | undefined => c.chosen?.[id] ?? c.chosen?.car
+  const wantedOf = (id: string): PolishLevel =>
+    chosenOf(id) ?? (wished === 'glaze' ? 'hand' : wished)
   const level = ({ id, material }: BodyPanel): PolishLevel => {
-    if (wished === 'glaze') return 'hand'
-    const promised: PolishLevel = wished === 'two-step' ? 'light' : wished
+    const wanted = wantedOf(id)
+    if (wished === 'glaze' && chosenOf(id) === undefined) return 'hand'
     const read = c.measured?.panels.find((m) => m.panel === id)
-    if (!read || material === 'plastic') return promised
-    return shallower(wished, read.allows)
+    if (!read || material === 'plastic') return wanted === 'two-step' ? 'light' : wanted
+    return shallower(wanted, read.allows)
   }
   const at = (l: PolishLevel): string[] => open.filter((p) => level(p) === l).map((p) => p.id)
   const deep = at('two-step')
   const light = [...at('light'), ...deep]
   const measured = c.measured !== undefined
-  const chance = wished !== 'two-step' ? 0 : measured ? 1 : cutChance(r, c)
+  const cutting = open.filter((p) => wantedOf(p.id) === 'two-step')
+  const chance = cutting.length === 0 ? 0 : measured ? 1 : cutChance(r, c)
   const cut = measured
     ? deep
     : chance > 0
-      ? open.filter((p) => p.material !== 'plastic').map((p) => p.id)
+      ? cutting.filter((p) => p.material !== 'plastic').map((p) => p.id)
       : []
   const hand = at('hand')
   return {

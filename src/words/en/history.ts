@@ -4,6 +4,10 @@ import type { Catalogue } from '../render'
 export const historyWords: Catalogue = {
   'line.opened': 'Docket opened.',
   'line.answered': 'Answered: {question}',
+  'line.answered.last-time': 'From last time: {question}',
+  'line.answered.corrected': 'Changed for the customer: {question}',
+  'line.re-asked': 'Asked again: {question}',
+  'line.answered-own': 'Answered a question of the studio’s: {question}',
   'line.unanswered': 'Took an answer back: {question}',
   'line.photo-added': 'Added a picture.',
   'line.photo-removed': 'Took a picture back.',
