@@ -1,5 +1,7 @@
 import { engineSection } from './engine'
+import { rulesSection } from './rules'
+import { scriptSection } from './script'
 import type { BenchSection } from './section'
 
 /** Every part of `npm run bench`, in the order it runs. */
-export const sections: readonly BenchSection[] = [engineSection]
+export const sections: readonly BenchSection[] = [engineSection, rulesSection, scriptSection]

@@ -1,6 +1,6 @@
 import type { Answer, Answers } from './answers'
+import { plainReader } from './plain-reader'
 import type { Question } from './question'
-import { reader } from './reader'
 
 export type Script = {
   readonly version: string
@@ -25,17 +25,27 @@ export type Replayed = {
 /** A conversation never asks more than this; the last place is kept for how to reach the owner. */
 export const MOST_QUESTIONS = 30
 
+/** Answers to questions the script does not have, sorted; `known` of them have one. */
+const strangers = (script: Script, answers: Answers, known: number): readonly string[] => {
+  const ids = Object.keys(answers)
+  if (ids.length === known) return []
+  const all = [...script.questions, ...(script.given ?? [])]
+  return ids.filter((id) => !all.some((q) => q.id === id)).sort()
+}
+
 /** Where the conversation stands: a pure function of the script and the stored answers. */
 export const replay = (script: Script, answers: Answers): Replayed => {
-  const r = reader(answers)
+  const r = plainReader(answers)
   const answered: { question: Question<unknown>; answer: Answer }[] = []
   const missing: string[] = []
   const needed: string[] = []
   const setAside: string[] = []
   let current: Question<unknown> | null = null
   let expected = 0
+  let known = 0
   for (const q of script.questions) {
     const answer = answers[q.id]
+    if (answer !== undefined) known += 1
     if (!r.asks(q)) {
       if (answer !== undefined) setAside.push(q.id)
       continue
@@ -50,8 +60,8 @@ export const replay = (script: Script, answers: Answers): Replayed => {
       current ??= q
     }
   }
-  for (const id of Object.keys(answers).sort())
-    if (![...script.questions, ...(script.given ?? [])].some((q) => q.id === id)) setAside.push(id)
+  for (const q of script.given ?? []) if (answers[q.id] !== undefined) known += 1
+  setAside.push(...strangers(script, answers, known))
   return {
     answered,
     current,
