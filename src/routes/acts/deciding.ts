@@ -45,7 +45,7 @@ const checkGiven = (given: DecisionGiven, needed: readonly string[]): void => {
  * nothing is decided twice.
  */
 export const decide = (call: Any, desk: Desk, given: DecisionGiven, needed: readonly string[]) => {
-  checkMatch(call, desk.docket)
+  checkMatch(call, desk)
   const { sent, state } = desk.docket
   if (!sent) throw new Problem('not-now', { detail: { key: 'problem.not-now.no-quote' } })
   if (sent.revision !== given.revision)
@@ -97,7 +97,7 @@ export const decide = (call: Any, desk: Desk, given: DecisionGiven, needed: read
 
 /** The customer takes the enquiry back. */
 export const withdraw = (call: Any, desk: Desk) => {
-  checkMatch(call, desk.docket)
+  checkMatch(call, desk)
   const may = ['answering', 'received', 'look-over', 'quoted', 'agreed']
   if (!may.includes(desk.docket.state))
     throw new Problem('not-now', {

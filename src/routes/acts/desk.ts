@@ -13,6 +13,7 @@ import { type Photo, selectPhotos } from '../../store/photos'
 import { type FreeText, selectTexts } from '../../store/texts'
 import { Problem } from '../http/problem'
 import type { Call, Load, Who } from '../route'
+import { changedSince } from './line-text'
 
 /** What every act on one docket loads. */
 export const deskLoad = (docket: string) => ({
@@ -112,12 +113,20 @@ export type HeadChange = Partial<
   >
 >
 
-type AnyCall = Pick<Call<unknown, unknown, Load>, 'now' | 'newId' | 'who' | 'match'>
+type AnyCall = Pick<Call<unknown, unknown, Load>, 'now' | 'newId' | 'who' | 'match' | 'studio'>
 
-/** Throws 412 when the caller named another state of the docket than the one there is. */
-export const checkMatch = (call: Pick<AnyCall, 'match'>, docket: Docket): void => {
-  if (call.match !== null && call.match !== docket.rev)
-    throw new Problem('stale', { more: { rev: docket.rev, state: docket.state } })
+/**
+ * Throws 412 when the caller named another state than there is; the studio is told what was written
+ * since (a customer is not: drafts are among it).
+ */
+export const checkMatch = (
+  call: Pick<AnyCall, 'match' | 'studio' | 'who'>,
+  { docket, lines }: Pick<Desk, 'docket' | 'lines'>,
+): void => {
+  if (call.match === null || call.match === docket.rev) return
+  const told = call.who.kind === 'owner' || call.who.kind === 'bench'
+  const changed = told ? { changed: changedSince(lines, call.match, call.studio.words) } : {}
+  throw new Problem('stale', { more: { rev: docket.rev, state: docket.state, ...changed } })
 }
 
 /** The list's view of a docket; everything but the change follows from the lines. */
@@ -125,7 +134,11 @@ const headOf = (id: string, docket: Docket, was: Head | undefined, change: HeadC
   docket: id,
   rev: docket.rev,
   state: docket.state,
-  turn: turnOf(docket.state, docket.asked),
+  turn: turnOf(
+    docket.state,
+    docket.asked || docket.answeredAgain,
+    docket.askedAgain.length > 0,
+  ),
   sortAt: docket.changedAt,
   reference: docket.reference,
   title: was?.title ?? '',

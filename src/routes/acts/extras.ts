@@ -20,7 +20,7 @@ const ASKABLE = new Set(['dated', 'on-bench', 'held', 'part-done', 'come-back'])
  * extras is agreed at once and said so. Money net, minor units.
  */
 export const askExtra = (call: Call<unknown, unknown, Load>, desk: Desk, given: ExtraGiven) => {
-  checkMatch(call, desk.docket)
+  checkMatch(call, desk)
   if (!ASKABLE.has(desk.docket.state)) throw notNow(desk.docket, [])
   const { engine, profile } = call.studio
   const perHour = engine.ratePerHour + engine.materialsPerHour

@@ -41,7 +41,7 @@ export const handOver = (
   sheet: Sheet,
   revision: Revision,
 ) => {
-  checkMatch(call, desk.docket)
+  checkMatch(call, desk)
   const { state, extras, bench } = desk.docket
   const finished = state === 'on-bench' ? 'finished' : state
   if (!mayMove(finished, 'handed-over')) throw notNow(desk.docket, [])

@@ -34,7 +34,7 @@ export const movesByHand = (state: State): readonly State[] =>
 
 /** Moves a docket by hand. Throws 409 with the moves that are possible; turning down needs a reason. */
 export const move = (call: Any, desk: Desk, to: State, why: string | undefined) => {
-  checkMatch(call, desk.docket)
+  checkMatch(call, desk)
   const from = desk.docket.state
   if (!mayMove(from, to) || !(BY_HAND as readonly State[]).includes(to))
     throw notNow(desk.docket, MOVES[from])
@@ -59,7 +59,7 @@ export type DateGiven = {
 
 /** Dates an agreed job: the plan from that day gives when it is ready. */
 export const dateJob = (call: Any, desk: Desk, given: DateGiven) => {
-  checkMatch(call, desk.docket)
+  checkMatch(call, desk)
   if (!mayMove(desk.docket.state, 'dated')) throw notNow(desk.docket, MOVES[desk.docket.state])
   if (given.start < todayOf(call.studio, call.now))
     throw invalid([{ pointer: '/start', code: 'ERR_PAST' }])

@@ -69,7 +69,7 @@ export type RevisionGiven = {
 
 /** Makes the next revision of the quote from the docket as it stands and the adjustments. */
 export const revise = async (call: Any, desk: Desk, given: RevisionGiven) => {
-  checkMatch(call, desk.docket)
+  checkMatch(call, desk)
   if (!REVISABLE.has(desk.docket.state)) throw notNow(desk.docket, [])
   const { made, digest, stmt } = await keepEstimate(
     deskInput(call.studio, call.now, desk, given.adjustments),
@@ -119,7 +119,7 @@ export const revisionOf = (docket: Docket, n: string): Revision => {
 
 /** Sends a revision: a new private link, and a message ready to paste. */
 export const send = async (call: Any, desk: Desk, revision: Revision) => {
-  checkMatch(call, desk.docket)
+  checkMatch(call, desk)
   const newest = desk.docket.revisions.at(-1)?.revision
   if (revision.revision !== newest)
     throw new Problem('not-now', {

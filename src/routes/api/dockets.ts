@@ -194,7 +194,7 @@ export const docketRoutes: readonly Route[] = [
     load,
     act: (call) => {
       const desk = openDesk(call.loaded)
-      checkMatch(call, desk.docket)
+      checkMatch(call, desk)
       return { status: 204, ...eraseMine(call, desk) }
     },
   }),

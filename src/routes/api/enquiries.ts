@@ -85,7 +85,7 @@ export const enquiryRoutes: readonly Route[] = [
     act: (call) => {
       const desk = openDesk(call.loaded)
       const q = questionOf(call.params.question ?? '')
-      checkMatch(call, desk.docket)
+      checkMatch(call, desk)
       const done = answerQuestion(call, desk, q, call.body, nowYear(call.now))
       const { words } = call.studio
       const replayed = replay(script, done.answers)
@@ -115,7 +115,7 @@ export const enquiryRoutes: readonly Route[] = [
     act: (call) => {
       const desk = openDesk(call.loaded)
       const q = questionOf(call.params.question ?? '')
-      checkMatch(call, desk.docket)
+      checkMatch(call, desk)
       const done = unanswerQuestion(call, desk, q)
       return {
         status: 200,
@@ -162,7 +162,7 @@ export const enquiryRoutes: readonly Route[] = [
     load: ({ params }) => deskLoad(params.id ?? ''),
     act: async (call) => {
       const desk = openDesk(call.loaded)
-      checkMatch(call, desk.docket)
+      checkMatch(call, desk)
       const sent = await submit(call, desk)
       return {
         status: 201,

@@ -97,7 +97,7 @@ export const docketMoveRoutes: readonly Route[] = [
     load,
     act: (call) => {
       const desk = openDesk(call.loaded)
-      checkMatch(withRev(call, formOf(call)), desk.docket)
+      checkMatch(withRev(call, formOf(call)), desk)
       return seeOther(paths.docket(desk.id), eraseMine(call, desk))
     },
   }),
