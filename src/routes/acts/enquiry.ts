@@ -11,6 +11,8 @@ import { newKey, sha256 } from '../http/keys'
 import { invalid, Problem } from '../http/problem'
 import type { Call, Load } from '../route'
 import { appendLines, type Desk, type HeadChange, keepText, openDesk, stamp, write } from './desk'
+import { listFigures } from './list-figures'
+import { openAgain } from './open-again'
 import { carTitle } from './title'
 
 type Any = Call<unknown, unknown, Load>
@@ -45,9 +47,12 @@ export const openEnquiry = async (call: Any, language: string, from: 'customer' 
   return { id, key, desk, writes: [...writes, access] }
 }
 
-/** Throws 409 unless answers may still change, saying what may be done instead. */
-const openToAnswers = (desk: Desk): void => {
-  if (!isOpenToAnswers(desk.docket.state))
+/**
+ * Throws 409 unless answers may still change, saying what may be done instead. Once sent, only what
+ * the studio asked again may, and what that answer makes needed.
+ */
+const openToAnswers = (desk: Desk, question: string): void => {
+  if (!isOpenToAnswers(desk.docket.state) && !openAgain(desk).includes(question))
     throw new Problem('not-now', {
       detail: { key: 'problem.not-now.sent' },
       more: { state: desk.docket.state },
@@ -62,8 +67,9 @@ export const questionOf = (id: string): Question<unknown> => {
 }
 
 /** A question may be answered while it is asked, or to change an answer that stands. */
-const askedNow = (desk: Desk, q: Question<unknown>): void => {
+export const askedNow = (desk: Desk, q: Question<unknown>): void => {
   const asked =
+    desk.docket.askedAgain.some((a) => a.question === q.id) ||
     desk.replayed.missing.includes(q.id) ||
     desk.replayed.answered.some((a) => a.question.id === q.id) ||
     q.stage === 'send'
@@ -74,10 +80,10 @@ const askedNow = (desk: Desk, q: Question<unknown>): void => {
     })
 }
 
-type Given = { readonly value?: unknown; readonly unsure?: true | undefined }
+export type Given = { readonly value?: unknown; readonly unsure?: true | undefined }
 
 /** The answer as it is kept. Throws 422 with every fault. */
-const accept = (q: Question<unknown>, given: Given): Answer => {
+export const accept = (q: Question<unknown>, given: Given): Answer => {
   const both = given.value !== undefined && given.unsure !== undefined
   if (both || (given.value === undefined && given.unsure === undefined))
     throw invalid([
@@ -92,7 +98,7 @@ const accept = (q: Question<unknown>, given: Given): Answer => {
   return { value: parsed.value }
 }
 
-const yearFault = (q: Question<unknown>, answer: Answer, nowYear: number): void => {
+export const yearFault = (q: Question<unknown>, answer: Answer, nowYear: number): void => {
   const late =
     q.kind === 'year' &&
     'value' in answer &&
@@ -102,7 +108,7 @@ const yearFault = (q: Question<unknown>, answer: Answer, nowYear: number): void 
 }
 
 /** Where the parts of an answer stand: personal ones and free text apart, the rest in the line. */
-const place = (call: Any, desk: Desk, q: Question<unknown>, answer: Answer) => {
+export const place = (call: Any, desk: Desk, q: Question<unknown>, answer: Answer) => {
   const personId = desk.people[0]?.id ?? call.newId()
   const was = desk.people[0]
   const blank = { name: null, email: null, phone: null, vin: null, plate: null }
@@ -131,7 +137,7 @@ export const answerQuestion = (
   given: Given,
   nowYear: number,
 ) => {
-  openToAnswers(desk)
+  openToAnswers(desk, q.id)
   askedNow(desk, q)
   const answer = accept(q, given)
   yearFault(q, answer, nowYear)
@@ -148,14 +154,14 @@ export const answerQuestion = (
     call,
     desk,
     [{ kind: 'answered', body: { question: q.id, answer: held } }],
-    change,
+    { ...change, ...listFigures(call, desk, answers) },
   )
   return { answer, answers, docket, writes: [...writes, ...stmts] }
 }
 
 /** Takes an answer back; the question is asked again. */
 export const unanswerQuestion = (call: Any, desk: Desk, q: Question<unknown>) => {
-  openToAnswers(desk)
+  openToAnswers(desk, '')
   if (desk.docket.answers[q.id] === undefined) throw new Problem('unknown')
   const { [q.id]: _gone, ...answers } = desk.answers
   const { writes, docket } = write(call, desk, [{ kind: 'unanswered', body: { question: q.id } }], {

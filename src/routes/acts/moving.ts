@@ -32,8 +32,21 @@ export const BY_HAND = [
 export const movesByHand = (state: State): readonly State[] =>
   MOVES[state].filter((to) => (BY_HAND as readonly State[]).includes(to))
 
+export type MoveGiven = {
+  /** Turning down: who else may help. */
+  readonly turn?: string | undefined
+  /** What the paid inspection takes and costs, as the customer pays it. */
+  readonly lookOver?: { readonly minutes: number; readonly amount: number } | undefined
+}
+
 /** Moves a docket by hand. Throws 409 with the moves that are possible; turning down needs a reason. */
-export const move = (call: Any, desk: Desk, to: State, why: string | undefined) => {
+export const move = (
+  call: Any,
+  desk: Desk,
+  to: State,
+  why: string | undefined,
+  more: MoveGiven = {},
+) => {
   checkMatch(call, desk)
   const from = desk.docket.state
   if (!mayMove(from, to) || !(BY_HAND as readonly State[]).includes(to))
@@ -41,7 +54,18 @@ export const move = (call: Any, desk: Desk, to: State, why: string | undefined) 
   if (to === 'turned-down' && !why?.trim())
     throw invalid([{ pointer: '/why', code: 'ERR_REQUIRED' }])
   const texts: Stmt[] = []
-  const body: { to: State; why?: { text: string } } = { to }
+  const body: {
+    to: State
+    why?: { text: string }
+    turn?: { text: string }
+    lookOver?: NonNullable<MoveGiven['lookOver']>
+  } = { to }
+  if (to === 'look-over' && more.lookOver) body.lookOver = more.lookOver
+  if (to === 'turned-down' && more.turn?.trim()) {
+    const { ref, row } = keepText(call, desk.id, 'move.turn', more.turn.trim())
+    body.turn = ref
+    texts.push(insertText(row))
+  }
   if (why?.trim()) {
     const { ref, row } = keepText(call, desk.id, 'move.why', why.trim())
     body.why = ref

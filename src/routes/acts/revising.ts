@@ -5,15 +5,13 @@ import { script } from '../../intake/script'
 import type { Adjustment } from '../../quote/adjustment'
 import type { Estimated } from '../../quote/estimate'
 import { addDaysText } from '../../quote/working-day'
-import { insertAccess } from '../../store/accesses'
 import { enqueue } from '../../store/outbox'
 import { insertText } from '../../store/texts'
-import { newKey, sha256 } from '../http/keys'
-import { Problem } from '../http/problem'
+import { invalid, Problem } from '../http/problem'
 import type { Call, Load } from '../route'
 import { checkMatch, type Desk, keepText, type Written, write } from './desk'
-import { CUSTOMER_KEY_MS } from './enquiry'
 import { deskInput, keepEstimate, todayOf } from './estimating'
+import { freshLink } from './fresh-link'
 
 type Any = Call<unknown, unknown, Load>
 
@@ -65,6 +63,8 @@ export type RevisionGiven = {
   readonly adjustments: readonly Adjustment[]
   readonly message?: string | undefined
   readonly validDays?: number | undefined
+  /** Asked beforehand, with tax, minor units; absent: the studio's share of the total. */
+  readonly deposit?: number | undefined
 }
 
 /** Makes the next revision of the quote from the docket as it stands and the adjustments. */
@@ -79,13 +79,18 @@ export const revise = async (call: Any, desk: Desk, given: RevisionGiven) => {
   const revision = (desk.docket.revisions.at(-1)?.revision ?? 0) + 1
   const note = given.message ? keepText(call, desk.id, 'message', given.message) : null
   const days = given.validDays ?? call.studio.profile.validDays
+  const offer = offerOf(made)
+  if (given.deposit !== undefined && given.deposit > offer.total)
+    throw invalid([{ pointer: '/deposit', code: 'ERR_TOO_LARGE' }])
+  const { terms } = call.studio.profile
   const body = {
     revision,
     digest,
     adjustments: [...made.adjusted.applied],
     dropped: [...made.adjusted.dropped],
-    offer: offerOf(made),
+    offer: given.deposit === undefined ? offer : { ...offer, deposit: given.deposit },
     validUntil: addDaysText(todayOf(call.studio, call.now), days),
+    ...(terms === '' ? {} : { terms }),
     minutes: {
       low: made.labourMinutes.low,
       likely: made.labourMinutes.likely,
@@ -127,21 +132,9 @@ export const send = async (call: Any, desk: Desk, revision: Revision) => {
       more: { revision: newest ?? null },
     })
   if (!mayMove(desk.docket.state, 'quoted')) throw notNow(desk.docket, [])
-  const key = newKey(call.deps.random)
-  const link = `${call.origin}/l/${desk.id}/${key}`
+  const { link, access } = await freshLink(call, desk.id, 'quote')
   const lines: Written[] = [{ kind: 'sent', body: { revision: revision.revision } }]
   const { writes, docket } = write(call, desk, lines)
-  const access = insertAccess({
-    hash: await sha256(key),
-    kind: 'customer',
-    docket: desk.id,
-    label: 'quote',
-    createdAt: call.now,
-    expiresAt: call.now + CUSTOMER_KEY_MS,
-    usedAt: null,
-    revokedAt: null,
-    parent: null,
-  })
   const outgoing = enqueue({
     id: call.newId(),
     kind: 'quote.sent',

@@ -5,6 +5,12 @@ export const messageWords: Catalogue = {
   'message.amount': '{amount:money}',
   'message.quote':
     'Hello,\n\nyour quote {reference} from {studio} is ready: {total} with tax, open until {until:date}.\nPlease read what we would like you to decide before you say yes:\n{link}\n\nThis link is for you only.',
+  'message.ask':
+    'Hello,\n\nabout your enquiry {reference} at {studio} we would like to ask one thing again: {question}\nYou can answer here:\n{link}\n\nThis link is for you only.',
+  'message.look-over':
+    'Hello,\n\nbefore we can name a price for {reference} we would like to look the car over: about {minutes:hours}, {price}. What we find stands on your page:\n{link}\n\n{studio}. This link is for you only.',
+  'message.turned-down':
+    'Hello,\n\nthank you for asking us about your car ({reference}). We cannot take it on; why, and who may help, stands here:\n{link}\n\n{studio}',
   'message.extra':
     'Hello,\n\nwe found something on your car ({reference}) and stopped to ask. It would add {total}. Please look and tell us yes or no:\n{link}',
 }
