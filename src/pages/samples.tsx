@@ -317,12 +317,14 @@ export const samplePages = (assets: Assets, t: Typed = PLAIN): Readonly<Record<s
           riskiest: t.text,
           low: i === 0 ? null : 98_000,
           high: i === 0 ? null : 156_000,
+          plate: i === 0 ? null : '21D1234',
+          wish: i === 0 ? null : 'improve',
           wantedBy: '2026-06-12',
           jobDate: null,
           ageMinutes: 130 * (i + 1),
           doubtful: i === 3,
         }))}
-        once="k1"
+        mayOpen
         nextHref="/studio?after=1"
       />
     ),

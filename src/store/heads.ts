@@ -10,21 +10,27 @@ import {
 } from 'drizzle-orm'
 import { build, rowOf, toQuery, toStmt } from './build'
 import type { Query, Stmt } from './db'
-import { head, person } from './schema'
-import { foldName, foldPhone } from './search-words'
+import { head, line, person } from './schema'
+import { foldName, foldPhone, foldPlate } from './search-words'
 
 /** What the lists show of a docket; always derived from its lines. */
 export type Head = Readonly<InferSelectModel<typeof head>>
 
-/** A row of the list with the name of its person, null once erased. */
-export type ListedHead = Head & { readonly personName: string | null }
+/** A row of the list with its person's name and number plate (null once erased), and the wish. */
+export type ListedHead = Head & {
+  readonly personName: string | null
+  readonly plate: string | null
+  readonly wish: string | null
+}
+
+const wishOf = sql`(select json_extract(w.body, '$.answer.value') from ${line} w where w.docket = ${head.docket} and w.kind = 'answered' and json_extract(w.body, '$.question') = 'wish' order by w.seq desc limit 1)`
 
 /** Where the next page of a list starts: the last row of the page before. */
 export type ListPlace = { readonly sortAt: number; readonly docket: string }
 
 export type ListOptions = {
   readonly turn?: string
-  /** Searched in reference, title, person's name and phone. */
+  /** Searched in reference, title, person's name, phone and number plate. */
   readonly q?: string
   readonly after?: ListPlace
   readonly limit: number
@@ -46,30 +52,48 @@ export const selectHead = (docket: string): Query<Head> =>
 export const selectHeadByReference = (reference: string): Query<Head> =>
   toQuery(head, build.select().from(head).where(eq(head.reference, reference)))
 
-/** One page of dockets, the latest `sortAt` first. */
-export const listHeads = ({ turn, q, after, limit }: ListOptions): Query<ListedHead> => {
-  const query = build
-    .select({ ...getTableColumns(head), personName: sql`${person.name}`.as('person_name') })
+const listed = () =>
+  build
+    .select({
+      ...getTableColumns(head),
+      personName: sql`${person.name}`.as('person_name'),
+      plate: sql`${person.plate}`.as('plate'),
+      wish: wishOf.as('wish'),
+    })
     .from(head)
     .leftJoin(person, eq(person.id, head.person))
-    .where(
-      and(
-        turn === undefined ? undefined : eq(head.turn, turn),
-        after && sql`(${head.sortAt}, ${head.docket}) < (${after.sortAt}, ${after.docket})`,
-        q === undefined ? undefined : matches(q),
-      ),
-    )
-    .orderBy(desc(head.sortAt), desc(head.docket))
-    .limit(limit)
-  return {
-    stmt: toStmt(query),
-    map: (rows) =>
-      rows.map((row) => ({
-        ...rowOf(head, row),
-        personName: row.person_name === null ? null : String(row.person_name),
-      })),
-  }
-}
+
+const textOrNull = (v: unknown): string | null => (v === null || v === undefined ? null : String(v))
+
+const toListed = (query: Parameters<typeof toStmt>[0]): Query<ListedHead> => ({
+  stmt: toStmt(query),
+  map: (rows) =>
+    rows.map((row) => ({
+      ...rowOf(head, row),
+      personName: textOrNull(row.person_name),
+      plate: textOrNull(row.plate),
+      wish: textOrNull(row.wish),
+    })),
+})
+
+/** One docket as the lists show it. */
+export const selectListed = (docket: string): Query<ListedHead> =>
+  toListed(listed().where(eq(head.docket, docket)))
+
+/** One page of dockets, the latest `sortAt` first. */
+export const listHeads = ({ turn, q, after, limit }: ListOptions): Query<ListedHead> =>
+  toListed(
+    listed()
+      .where(
+        and(
+          turn === undefined ? undefined : eq(head.turn, turn),
+          after && sql`(${head.sortAt}, ${head.docket}) < (${after.sortAt}, ${after.docket})`,
+          q === undefined ? undefined : matches(q),
+        ),
+      )
+      .orderBy(desc(head.sortAt), desc(head.docket))
+      .limit(limit),
+  )
 
 /** The dockets of people with the same phone or e-mail: a customer who has been here before. */
 export const selectHeadsOfPerson = (found: {
@@ -95,8 +119,10 @@ export const selectHeadsOfPerson = (found: {
 
 const matches = (q: string): SQL | undefined => {
   const digits = foldPhone(q)
+  const plate = foldPlate(q)
   return or(
     contains(head.reference, q),
+    plate.length < 3 ? undefined : contains(person.plate, plate),
     contains(head.title, q),
     contains(person.nameSearch, foldName(q)),
     // Fewer digits would find a phone number for every year or size that is searched.

@@ -1,4 +1,4 @@
-import { and, asc, eq, gt, type InferSelectModel, inArray, max } from 'drizzle-orm'
+import { and, asc, eq, gt, type InferSelectModel, inArray, max, sql } from 'drizzle-orm'
 import { build, rowOf, toStmt } from './build'
 import type { Query, Stmt } from './db'
 import { line } from './schema'
@@ -43,6 +43,18 @@ export const selectLines = (docket: string, after = 0): Query<StoredLine> =>
       .select()
       .from(line)
       .where(and(eq(line.docket, docket), gt(line.seq, after)))
+      .orderBy(asc(line.seq)),
+  )
+
+/** The lines of the docket this one was opened like; none where it was opened anew. */
+export const selectLinesOfLast = (docket: string): Query<StoredLine> =>
+  linesOf(
+    build
+      .select()
+      .from(line)
+      .where(
+        sql`${line.docket} = (select json_extract(o.body, '$.like') from ${line} o where o.docket = ${docket} and o.seq = 1)`,
+      )
       .orderBy(asc(line.seq)),
   )
 

@@ -61,6 +61,13 @@ const Headline: FC<RangePageProps> = ({
           highText={roundMoney(words, offer.high)}
         />
       ) : null}
+      <Why
+        words={words}
+        because={offer.because ?? []}
+        counted
+        more={[words.say('page.why.range')]}
+        title={words.say('page.why.offer')}
+      />
       {budget ? (
         <p>
           {words.say('page.range.budget', {
@@ -87,6 +94,19 @@ const Days: FC<RangePageProps> = ({ frame: { words }, estimate }) => {
           cautiousAt: Math.ceil(plan.readyCautiousLocal.minute / 30) * 30,
         })}
       </p>
+      {plan.reasons ? (
+        <Why
+          words={words}
+          because={plan.because ?? []}
+          counted
+          more={plan.reasons.flatMap((r) =>
+            r.rule === 'plan.critical' || r.rule === 'plan.people'
+              ? [words.say(`reason.${r.rule}`, r.row ?? {})]
+              : [],
+          )}
+          title={words.say('page.why.days')}
+        />
+      ) : null}
       {deadline ? (
         <p>{words.say(`page.range.deadline.${deadline.holds}`, { date: deadline.date })}</p>
       ) : null}

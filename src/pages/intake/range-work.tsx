@@ -11,6 +11,9 @@ export type RangeWorkProps = {
   readonly estimate: Estimate
 }
 
+const sourcesOf = (lines: readonly { readonly source: string }[]): string =>
+  [...new Set(lines.map((l) => l.source))].join('; ')
+
 const Included: FC<RangeWorkProps> = ({ words, estimate }) => {
   const tracks = TRACKS.flatMap((track) => {
     const steps = estimate.steps.filter((s) => s.track === track)
@@ -41,7 +44,7 @@ const Included: FC<RangeWorkProps> = ({ words, estimate }) => {
               </li>
             ))}
           </ul>
-          <Why words={words} because={because(steps)} />
+          <Why words={words} because={because(steps)} source={sourcesOf(steps)} />
         </details>
       ))}
     </section>
@@ -68,7 +71,7 @@ const CouldAddList: FC<{ readonly words: Words; readonly lines: readonly CouldAd
             price: roundMoney(words, c.price),
           })}
         </span>
-        <Why words={words} because={c.because} />
+        <Why words={words} because={c.because} source={c.source} />
       </li>
     ))}
   </ul>
@@ -91,7 +94,7 @@ export const RangeWork: FC<RangeWorkProps> = (p) => {
               {words.has(`refuse.${r.id}.turn`) ? (
                 <p>{words.say(`refuse.${r.id}.turn`, r.params)}</p>
               ) : null}
-              <Why words={words} because={r.because} />
+              <Why words={words} because={r.because} source={r.source} />
             </div>
           ))}
         </section>
@@ -119,7 +122,7 @@ export const RangeWork: FC<RangeWorkProps> = (p) => {
             {openPoints.map((o) => (
               <li>
                 {words.say(`open.${o.id}`)}
-                <Why words={words} because={o.because} />
+                <Why words={words} because={o.because} source={o.source} />
               </li>
             ))}
           </ul>

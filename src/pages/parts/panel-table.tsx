@@ -8,10 +8,12 @@ export type PanelTableProps = {
   readonly words: Words
   /** In the order one walks round the car. */
   readonly panels: readonly PanelPaint[]
+  /** For the office: the limits behind each verdict as well. */
+  readonly full?: boolean
 }
 
 /** Panels in walking order: what was read, what lies on top, what may still come off, in one word why. */
-export const PanelTable: FC<PanelTableProps> = ({ words, panels }) => (
+export const PanelTable: FC<PanelTableProps> = ({ words, panels, full }) => (
   <table class="stack">
     <caption>{words.say('page.panels.order')}</caption>
     <thead>
@@ -54,7 +56,12 @@ export const PanelTable: FC<PanelTableProps> = ({ words, panels }) => (
             </td>
             <td data-label={words.say('page.panel.verdict')}>
               {words.say(`verdict.${p.verdict}`)}
-              <Why words={words} because={p.because} more={p.why.map((w) => words.say(w))} />
+              <Why
+                words={words}
+                because={p.because}
+                more={p.why.map((w) => words.say(w))}
+                reasons={full ? (p.reasons ?? []) : []}
+              />
             </td>
           </tr>
         )

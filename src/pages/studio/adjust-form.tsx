@@ -7,7 +7,7 @@ import { Button, Once } from '../parts/button'
 import { Field } from '../parts/field'
 import { fromMinor, hours, money } from '../parts/money-text'
 import { Tick } from '../parts/tick'
-import { becauseTexts } from '../parts/why'
+import { becauseTexts, ReasonList } from '../parts/why'
 import { paths } from '../paths'
 import { lineName } from '../quote/quote-lines'
 import { AdjustWhole } from './adjust-whole'
@@ -112,7 +112,11 @@ const Row: FC<AdjustFormProps & { readonly line: Line }> = (p) => {
                 <li>{text}</li>
               ))}
             </ul>
-            {s ? <p class="source">{words.say('page.why.source', { source: s.source })}</p> : null}
+            {s?.reasons ? (
+              <ReasonList words={words} reasons={s.reasons} />
+            ) : s ? (
+              <p class="source">{words.say('page.why.source', { source: s.source })}</p>
+            ) : null}
           </details>
         ) : null}
       </td>

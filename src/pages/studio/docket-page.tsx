@@ -13,6 +13,7 @@ import { AdjustForm } from './adjust-form'
 import { History, Moves, Reply, Revisions } from './docket-acts'
 import { Facts, OpenThings } from './docket-facts'
 import type { DocketView, MessageView } from './docket-view'
+import { CouldAddWhy, OfferWhy, PaintWhy } from './figure-reasons'
 
 export type DocketPageProps = {
   readonly frame: Frame
@@ -114,9 +115,15 @@ export const DocketPage: FC<DocketPageProps> = (p) => {
           <h2>{words.say('page.docket.notes')}</h2>
           <div class="columns">
             {estimate.riskNotes.map((note) => (
-              <NoteView words={words} note={note} bench />
+              <NoteView words={words} note={note} bench full />
             ))}
           </div>
+        </section>
+      ) : null}
+      {estimate ? (
+        <section>
+          <OfferWhy words={words} estimate={estimate} />
+          <CouldAddWhy words={words} estimate={estimate} />
         </section>
       ) : null}
       {estimate || docket.offer ? (
@@ -134,7 +141,8 @@ export const DocketPage: FC<DocketPageProps> = (p) => {
       {estimate && estimate.paint.panels.length > 0 ? (
         <section>
           <h2>{words.say('page.panels')}</h2>
-          <PanelTable words={words} panels={estimate.paint.panels} />
+          <PanelTable words={words} panels={estimate.paint.panels} full />
+          <PaintWhy words={words} estimate={estimate} />
         </section>
       ) : null}
       {estimate ? (

@@ -4,7 +4,7 @@ import { TURNS } from '../../docket/states'
 import type { Words } from '../../words/render'
 import type { Frame } from '../frame'
 import { Layout } from '../layout'
-import { Button, Once } from '../parts/button'
+import { Button } from '../parts/button'
 import { Field } from '../parts/field'
 import { paths } from '../paths'
 
@@ -19,6 +19,8 @@ export type ListRow = {
   readonly riskiest: string | null
   readonly low: number | null
   readonly high: number | null
+  readonly plate: string | null
+  readonly wish: string | null
   readonly wantedBy: string | null
   readonly jobDate: string | null
   /** Minutes since it last moved. */
@@ -34,7 +36,8 @@ export type ListPageProps = {
   readonly rows: readonly ListRow[]
   readonly q?: string
   readonly nextHref?: string
-  readonly once: string
+  /** The owner may open dockets; the bench may not. */
+  readonly mayOpen: boolean
 }
 
 /** Minutes as the largest whole unit: "5 min", "3 h", "2 days". */
@@ -61,7 +64,9 @@ const Row: FC<{ readonly words: Words; readonly row: ListRow }> = ({ words, row 
     <p class="quietly">
       {[
         row.reference ?? words.say('page.list.no-reference'),
+        ...(row.plate ? [row.plate] : []),
         words.say(`page.state.${row.state}`),
+        ...(row.wish ? [words.say(`page.list.wish.${row.wish}`)] : []),
         ...(row.wantedBy ? [words.say('page.list.wanted', { date: row.wantedBy })] : []),
         ...(row.jobDate ? [words.say('page.list.dated', { date: row.jobDate })] : []),
         ageWords(words, row.ageMinutes),
@@ -72,7 +77,15 @@ const Row: FC<{ readonly words: Words; readonly row: ListRow }> = ({ words, row 
 )
 
 /** The studio's dockets by whose turn it is. */
-export const ListPage: FC<ListPageProps> = ({ frame, turn, counts, rows, q, nextHref, once }) => {
+export const ListPage: FC<ListPageProps> = ({
+  frame,
+  turn,
+  counts,
+  rows,
+  q,
+  nextHref,
+  mayOpen,
+}) => {
   const { words } = frame
   const found = q !== undefined && q !== ''
   const title = found
@@ -94,6 +107,13 @@ export const ListPage: FC<ListPageProps> = ({ frame, turn, counts, rows, q, next
             </li>
           ))}
         </ul>
+        {mayOpen ? (
+          <div class="acts screen-only">
+            <a class="button quiet" href={paths.newDocket}>
+              {words.say('page.list.open')}
+            </a>
+          </div>
+        ) : null}
       </section>
       {rows.length === 0 ? (
         <section>
@@ -118,13 +138,6 @@ export const ListPage: FC<ListPageProps> = ({ frame, turn, counts, rows, q, next
           <Field name="q" type="search" label={words.say('page.list.search')} value={q ?? ''} />
           <div class="acts">
             <Button quiet>{words.say('page.list.search.button')}</Button>
-          </div>
-        </form>
-        <form method="post" action={paths.openDocket}>
-          <Once once={once} />
-          <p>{words.say('page.list.open.lead')}</p>
-          <div class="acts">
-            <Button>{words.say('page.list.open')}</Button>
           </div>
         </form>
       </section>

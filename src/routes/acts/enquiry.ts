@@ -21,10 +21,16 @@ type Any = Call<unknown, unknown, Load>
 export const CUSTOMER_KEY_MS = 180 * 86_400_000
 
 /** Begins an enquiry: a docket with its first line and the key that opens it. */
-export const openEnquiry = async (call: Any, language: string, from: 'customer' | 'studio') => {
+export const openEnquiry = async (
+  call: Any,
+  language: string,
+  from: 'customer' | 'studio',
+  like?: string,
+) => {
   const id = call.newId()
   const key = newKey(call.deps.random)
-  const lines = stamp(call, [{ kind: 'opened', body: { from, script: script.version, language } }])
+  const body = { from, script: script.version, language, ...(like ? { like } : {}) }
+  const lines = stamp(call, [{ kind: 'opened', body }])
   const { writes } = appendLines(id, [], undefined, lines, { title: '' })
   const access = insertAccess({
     hash: await sha256(key),
@@ -44,7 +50,7 @@ export const openEnquiry = async (call: Any, language: string, from: 'customer' 
     texts: [],
     photos: [],
   })
-  return { id, key, desk, writes: [...writes, access] }
+  return { id, key, desk, sent: null, writes: [...writes, access] }
 }
 
 /**

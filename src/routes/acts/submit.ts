@@ -3,11 +3,16 @@ import { enqueue } from '../../store/outbox'
 import { newReference } from '../http/keys'
 import { Problem } from '../http/problem'
 import type { Call, Load } from '../route'
-import { type Desk, write } from './desk'
+import { type Desk, type HeadChange, write } from './desk'
 import { deskInput, keepEstimate } from './estimating'
 
 /** Sends an enquiry: reference, first estimate kept, and word to the studio, in one batch. */
-export const submit = async (call: Call<unknown, unknown, Load>, desk: Desk, doubtful = false) => {
+export const submit = async (
+  call: Call<unknown, unknown, Load>,
+  desk: Desk,
+  doubtful = false,
+  head: HeadChange = {},
+) => {
   if (desk.docket.state !== 'answering')
     throw new Problem('not-now', {
       detail: { key: 'problem.not-now.sent' },
@@ -32,6 +37,7 @@ export const submit = async (call: Call<unknown, unknown, Load>, desk: Desk, dou
       { kind: 'estimated', body: { digest, for: 'submission' } },
     ],
     {
+      ...head,
       riskiest: made.riskNotes[0]?.id ?? null,
       priceLow: made.offer.low,
       priceLikely: made.offer.likely,

@@ -7,6 +7,8 @@ import { openEnquiry } from '../acts/enquiry'
 import { deskInput } from '../acts/estimating'
 import { movesByHand } from '../acts/moving'
 import { eraseMine } from '../acts/my-data'
+import { openShort } from '../acts/opening'
+import { givenAnswers, parseAnswers } from '../acts/parse-answers'
 import { readPlace, writePlace } from '../acts/place'
 import { enquiryView, estimateView } from '../acts/views'
 import { isoTimes } from '../http/iso-times'
@@ -39,11 +41,31 @@ export const docketRoutes: readonly Route[] = [
     path: base,
     rights: 'owner',
     summary: 'The studio opens a docket itself, for somebody on the phone.',
-    body: z.strictObject({ language: maybe(z.string().max(20)) }),
+    body: z.strictObject({
+      language: maybe(z.string().max(20)),
+      /** An earlier docket of the same car: its answers are the first ones. */
+      like: maybe(z.string().min(1).max(64)),
+      answers: maybe(givenAnswers),
+      plate: maybe(z.string().max(20)),
+      /** They agreed that it is kept: sent at once when nothing needed is missing. */
+      consent: maybe(z.literal(true)),
+    }),
     answers: { 201: openedAnswer },
+    load: ({ body }) => deskLoad(body.like ?? ''),
     act: async (call) => {
-      const made = await openEnquiry(call, call.body.language ?? 'en', 'studio')
-      const view = enquiryView(made.desk, made.desk.answers, call.studio.words)
+      const { body } = call
+      const short = body.like !== undefined || body.answers !== undefined
+      const made = short
+        ? await openShort(call, {
+            answers: parseAnswers(body.answers ?? {}),
+            plate: body.plate,
+            consent: body.consent === true,
+            ...(body.like === undefined ? {} : { like: openDesk(call.loaded) }),
+          })
+        : await openEnquiry(call, body.language ?? 'en', 'studio')
+      const docket = made.sent?.docket ?? made.desk.docket
+      const now = { ...made.desk, docket }
+      const view = enquiryView(now, made.desk.answers, call.studio.words)
       return {
         status: 201,
         headers: { location: `${base}/${made.id}`, ...etag(view.rev) },
@@ -97,6 +119,8 @@ export const docketRoutes: readonly Route[] = [
             rev: h.rev,
             title: h.title,
             name: who.kind === 'owner' ? h.personName : null,
+            plate: who.kind === 'owner' ? h.plate : null,
+            wish: h.wish,
             wantedBy: h.wantedBy,
             jobDate: h.jobDate,
             readyDate: h.readyDate,

@@ -1,15 +1,14 @@
 import * as z from 'zod'
 import { PROBES } from '../../docket/kinds'
-import type { Answers } from '../../intake/answers'
-import { parseValue } from '../../intake/parse'
 import { script } from '../../intake/script'
 import { estimate } from '../../quote/estimate'
 import { engineSettings, studioProfile } from '../../quote/studio-profile'
 import { insertSettings } from '../../store/settings'
 import { inputOf } from '../acts/estimating'
+import { givenAnswers, parseAnswers } from '../acts/parse-answers'
 import { profileFaults } from '../acts/profile-faults'
 import { estimateView, questionView } from '../acts/views'
-import { type Fault, invalid, Problem } from '../http/problem'
+import { invalid, Problem } from '../http/problem'
 import { faultsOf } from '../http/read-input'
 import { type Route, route, type Studio } from '../route'
 import { VERSION } from '../version'
@@ -31,33 +30,6 @@ const readings = z
   )
   .max(400)
 
-const given = z.record(
-  z.string().max(64),
-  z.union([z.strictObject({ value: z.json() }), z.strictObject({ unsure: z.literal(true) })]),
-)
-
-/** Answers as the contract sends them, each checked as in the conversation. */
-const parseAnswers = (raw: z.infer<typeof given>): Answers => {
-  const faults: Fault[] = []
-  const answers: Record<string, Answers[string]> = {}
-  for (const [id, answer] of Object.entries(raw)) {
-    const q = script.questions.find((each) => each.id === id)
-    const at = `/answers/${id.replaceAll('~', '~0').replaceAll('/', '~1')}`
-    if (!q) {
-      faults.push({ pointer: at, code: 'ERR_UNKNOWN_QUESTION' })
-    } else if ('unsure' in answer) {
-      if (q.unsureAllowed) answers[id] = { unsure: true }
-      else faults.push({ pointer: `${at}/unsure`, code: 'ERR_NOT_UNSURE' })
-    } else {
-      const parsed = parseValue(q, answer.value)
-      if (parsed.ok) answers[id] = { value: parsed.value }
-      else for (const f of parsed.error) faults.push({ ...f, pointer: `${at}${f.pointer}` })
-    }
-  }
-  if (faults.length > 0) throw invalid(faults)
-  return answers
-}
-
 /** The studio's settings with some of them tried otherwise. */
 const tried = (studio: Studio, change: Readonly<Record<string, unknown>>) => {
   const parsed = studioProfile.safeParse({ ...studio.profile, ...change }, { reportInput: true })
@@ -78,7 +50,7 @@ export const officeRoutes: readonly Route[] = [
     rights: 'bench',
     summary: 'An estimate of any answers and readings; nothing is kept.',
     body: z.strictObject({
-      answers: given,
+      answers: givenAnswers,
       readings: maybe(readings),
       settings: maybe(z.record(z.string().max(64), z.json())),
     }),

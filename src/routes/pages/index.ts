@@ -7,6 +7,7 @@ import { docketPageRoutes } from './docket'
 import { docketMoveRoutes } from './docket-moves'
 import { handoverRoutes } from './handover'
 import { listRoutes } from './list'
+import { openRoutes } from './open'
 import { photoRoutes } from './photos'
 import { quotePageRoutes } from './quote'
 import { sendingRoutes } from './sending'
@@ -24,6 +25,7 @@ export const pageRoutes: readonly Route[] = [
   ...afterRoutes,
   ...signInRoutes,
   ...listRoutes,
+  ...openRoutes,
   ...settingsRoutes,
   ...deviceRoutes,
   ...docketPageRoutes,

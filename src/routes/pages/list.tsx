@@ -6,7 +6,7 @@ import { countHeads, listHeads } from '../../store/heads'
 import { openEnquiry } from '../acts/enquiry'
 import { readPlace, writePlace } from '../acts/place'
 import { type Route, route } from '../route'
-import { frameOf, onceOf, page, seeOther } from './page'
+import { frameOf, page, seeOther } from './page'
 import { customerCookie } from './start'
 
 const maybe = z.exactOptional
@@ -55,7 +55,7 @@ export const listRoutes: readonly Route[] = [
           frame={frameOf(call)}
           turn={turn}
           counts={counted}
-          once={onceOf(call)}
+          mayOpen={call.who.kind === 'owner'}
           rows={rows.map((h) => ({
             id: h.docket,
             reference: h.reference,
@@ -63,6 +63,8 @@ export const listRoutes: readonly Route[] = [
             title: h.title,
             person: call.who.kind === 'owner' ? h.personName : null,
             riskiest: h.riskiest === null ? null : studio.words.say(`risk.${h.riskiest}`),
+            plate: call.who.kind === 'owner' ? h.plate : null,
+            wish: h.wish,
             low: h.priceLow,
             high: h.priceHigh,
             wantedBy: h.wantedBy,

@@ -1,9 +1,11 @@
 import type { Catalogue } from '../render'
 import { pagesBench } from './pages-bench'
+import { pagesDesk } from './pages-desk'
 import { pagesStudio } from './pages-studio'
 
 /** Every word of the pages that is not a question, a step or a note. */
 export const pages: Catalogue = {
+  ...pagesDesk,
   ...pagesStudio,
   ...pagesBench,
   'page.skip': 'To the page',
@@ -16,6 +18,13 @@ export const pages: Catalogue = {
   'page.why.ask': 'Why we ask',
   'page.why.answers': 'It rests on your answers to:',
   'page.why.source': 'Where the rule comes from: {source}',
+  'page.why.chain': '{text} Source: {source}.',
+  'page.why.range':
+    'Of a hundred such cars about ten cost less than the lower figure and about ten more than the upper one. Both are rounded outward.',
+  'page.why.count': 'It rests on {n|# answer|# answers} of yours.',
+  'page.why.offer': 'Why this price',
+  'page.why.days': 'Why these days',
+  'page.why.paint': 'What was expected of the paint',
   'page.faults': '{n|One thing stops this from going on|# things stop this from going on}',
   'page.faulty-title': 'Not taken yet: {title}',
   'page.log': 'What you told us so far',

@@ -1,0 +1,32 @@
+import type { Catalogue } from '../render'
+
+/** Words of opening a docket, asking again, and changing an answer for the customer. */
+export const pagesDesk: Catalogue = {
+  'page.choose': 'choose',
+  'page.open': 'Open a docket',
+  'page.open.search': 'Been here before? Number plate, name or phone',
+  'page.open.none': 'Nobody by that. Open it anew below.',
+  'page.open.like': 'Starts from the last visit of this car: {car}.',
+  'page.open.last': 'the last visit',
+  'page.open.anew': 'another car',
+  'page.open.who': 'Who, and which car',
+  'page.open.name': 'Name',
+  'page.open.phone': 'Phone',
+  'page.open.email': 'E-mail',
+  'page.open.plate': 'Number plate',
+  'page.open.body': 'Kind of vehicle',
+  'page.open.size': 'Size',
+  'page.open.year': 'Year',
+  'page.open.colour': 'Colour',
+  'page.open.services': 'What is wanted',
+  'page.open.wish': 'How far',
+  'page.open.dangers': 'Anything of this?',
+  'page.open.none-of-these': 'None of these',
+  'page.open.not-said': 'Nothing ticked counts as not said.',
+  'page.open.unknown': 'not said',
+  'page.open.deadline': 'Wanted by',
+  'page.open.best-thing': 'In their words',
+  'page.open.consent': 'They agree that we keep this to make the quote.',
+  'page.open.button': 'Open it',
+  'page.open.long': 'Ask everything, one by one',
+}
