@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { adjustment } from './adjustment'
 import { STATES } from './states'
 
 const maybe = z.exactOptional
@@ -22,53 +23,6 @@ const answer = z.union([
   text,
 ])
 
-export const adjustment = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('minutes'), step: words, minutes, why: why }),
-  z.strictObject({
-    kind: z.literal('price'),
-    step: words,
-    amount: minor.min(0),
-    why: why,
-  }),
-  z.strictObject({ kind: z.literal('remove'), step: words, why: why }),
-  z.strictObject({
-    kind: z.literal('add'),
-    step: words,
-    name: z.string().min(1).max(200),
-    minutes,
-    amount: maybe(minor.min(0)),
-    why: why,
-  }),
-  z.strictObject({ kind: z.literal('discount'), amount: minor.min(0), why: why }),
-  z.strictObject({
-    kind: z.literal('discount-share'),
-    basisPoints: z.int().min(0).max(10_000),
-    why: why,
-  }),
-  z.strictObject({ kind: z.literal('surcharge'), amount: minor.min(0), why: why }),
-  z.strictObject({ kind: z.literal('travel'), metres: z.int().min(0).max(2_000_000), why: why }),
-  z.strictObject({ kind: z.literal('bay-days'), days: z.int().min(0).max(365), why: why }),
-  z.strictObject({
-    kind: z.literal('sublet'),
-    step: words,
-    name: z.string().min(1).max(200),
-    cost: minor.min(0),
-    marginMillionths: maybe(z.int().min(0).max(5_000_000)),
-    why: why,
-  }),
-  z.strictObject({ kind: z.literal('by-time'), step: words, capMinutes: minutes.min(1), why: why }),
-  z.strictObject({ kind: z.literal('people'), people: z.int().min(1).max(6), why: why }),
-  z.strictObject({ kind: z.literal('waive-note'), note: words, why: why }),
-  z.strictObject({
-    kind: z.literal('level'),
-    panel: maybe(words),
-    level: z.enum(['none', 'hand', 'finishing', 'light', 'two-step']),
-    why: why,
-  }),
-  z.strictObject({ kind: z.literal('start'), day, why: why }),
-])
-export type Adjustment = z.infer<typeof adjustment>
-
 export const quoteLine = z.strictObject({
   step: words,
   name: maybe(z.string().max(200)),
@@ -90,6 +44,8 @@ export const offer = z.strictObject({
   currency: z.string().length(3),
 })
 export type Offer = z.infer<typeof offer>
+
+export { type Adjustment, adjustment } from './adjustment'
 
 export const MARKS = ['customer', 'owner', 'bench', 'system'] as const
 

@@ -1,5 +1,6 @@
 import type { Phrase } from '../intake/question'
 import type { PolishLevel, ThreePoint } from './context'
+import type { Reason } from './reason'
 import type { Severity, Track, Unit } from './rules'
 
 /** Tenth, fiftieth and ninetieth percentile, and the mean. */
@@ -37,6 +38,8 @@ export type EstimateStep = {
   readonly materials: readonly string[]
   readonly masks: readonly string[]
   readonly source: string
+  /** From the facts in `because` to the figure; absent in estimates kept from before. */
+  readonly reasons?: readonly Reason[]
 }
 
 export type CouldAdd = {
@@ -48,6 +51,7 @@ export type CouldAdd = {
   readonly price: number
   readonly because: readonly string[]
   readonly source: string
+  readonly reasons?: readonly Reason[]
 }
 
 export type Note = {
@@ -58,6 +62,7 @@ export type Note = {
   readonly params: NonNullable<Phrase['params']>
   readonly caution: string | null
   readonly source: string
+  readonly reasons?: readonly Reason[]
 }
 
 export type OfferLine = {
@@ -79,6 +84,9 @@ export type EstimateOffer = {
   readonly low: number
   readonly likely: number
   readonly high: number
+  /** Facts its priced lines rest on, and the rules that made the price of them. */
+  readonly because?: readonly string[]
+  readonly reasons?: readonly Reason[]
 }
 
 export type PlanBlock = {
@@ -111,6 +119,9 @@ export type EstimatePlan = {
   readonly elapsedMinutes: number
   readonly idleMinutes: number
   readonly critical: readonly string[]
+  /** Facts behind the steps nothing else can overtake, and the rules of the days. */
+  readonly because?: readonly string[]
+  readonly reasons?: readonly Reason[]
 }
 
 export type PanelPaint = {
@@ -123,6 +134,7 @@ export type PanelPaint = {
   readonly verdict: string
   readonly why: readonly Phrase[]
   readonly because: readonly string[]
+  readonly reasons?: readonly Reason[]
 }
 
 /** Everything computed from one set of answers; texts are keys, rendered at the rim. */
@@ -162,7 +174,7 @@ export type Estimate = {
     readonly source: string
   }[]
   readonly narrowing: readonly { readonly question: string; readonly share: number }[]
-  readonly paint: { readonly panels: readonly PanelPaint[] }
+  readonly paint: { readonly panels: readonly PanelPaint[]; readonly reasons?: readonly Reason[] }
   /** 'yes': even the cautious ready time holds it; 'tight': only the likely one does. */
   readonly deadline: { readonly date: string; readonly holds: 'yes' | 'tight' | 'no' } | null
   readonly budget: { readonly amount: number; readonly chance: number } | null

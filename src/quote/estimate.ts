@@ -8,11 +8,14 @@ import type { Estimate, Range } from './estimate-types'
 import { events } from './events'
 import { expectationPhrase } from './expectation-phrase'
 import { type RunEvent, type RunStep, runEvent, runStep } from './needs'
+import { noteLines } from './note-lines'
 import { offerOf } from './offer-of'
 import { openPointsOf } from './open-points'
 import type { Gauge, PaintInput, PaintSet } from './paint'
-import { levelOf, measuredOf, type PaintOf, paintOf, saidVerdict } from './paint-of'
+import { paintLines } from './paint-lines'
+import { levelOf, measuredOf, type PaintOf, paintOf } from './paint-of'
 import { likeliest, meanMinutes, planOf } from './plan-of'
+import { offerReasons, planReasons } from './reasons'
 import { refusals, refusalsOf } from './refusals'
 import { pickNotes, risks } from './risks'
 import { setUpMinutes } from './set-up'
@@ -123,6 +126,10 @@ const chosenIn = (adjustments: readonly Adjustment[]): Context['chosen'] => {
   return levels.length === 0 ? undefined : Object.fromEntries(levels)
 }
 
+/** Every fact the lines rest on, each once. */
+const factsOf = (lines: Estimate['steps']): readonly string[] =>
+  [...new Set(lines.flatMap((l) => l.because))].sort()
+
 export type Estimated = Estimate & { readonly adjusted: Pick<Adjusted, 'applied' | 'dropped'> }
 
 /**
@@ -162,6 +169,7 @@ export const estimate = (input: EstimateInput): Estimated => {
   const sums = sumsOf(found)
   const s = spread(found, sums)
   const inScope = adjusted.runs.filter((r) => r.chance >= LIKELY_ENOUGH)
+  const priced = inScope.filter((r) => !r.rule.outside)
   const lines = estimateSteps(inScope, pace, adjusted.applied, told)
   const people = adjusted.applied.findLast((a) => a.kind === 'people')?.people ?? settings.people
   const planned = inScope.map((run) => ({ run, minutes: meanMinutes(run, pace(run.rule.id)) }))
@@ -180,14 +188,16 @@ export const estimate = (input: EstimateInput): Estimated => {
     price: range(s.price),
     labourMinutes: range(s.labour),
     setUpMinutes: setUp,
-    offer: offerOf(
-      inScope.filter((r) => !r.rule.outside),
-      s,
-      settings,
-      adjusted.applied,
-      pace,
-    ),
-    plan,
+    offer: {
+      ...offerOf(priced, s, settings, adjusted.applied, pace),
+      because: factsOf(lines),
+      reasons: offerReasons(s, settings),
+    },
+    plan: {
+      ...plan,
+      because: factsOf(lines.filter((l) => plan.critical.includes(l.id))),
+      reasons: planReasons(plan, settings, ratios),
+    },
     scope: {
       level,
       panels: [...new Set(inScope.flatMap((r) => likeliest(r)?.need.places ?? []))],
@@ -201,35 +211,13 @@ export const estimate = (input: EstimateInput): Estimated => {
       settings,
       pace,
     ),
-    riskNotes: pickNotes(risks, answers, c, told)
-      .filter((n) => !waived.has(n.id))
-      .map(({ chance: _chance, ...n }) => {
-        const rule = risks.find((each) => each.id === n.id)
-        return {
-          ...n,
-          decision: rule?.decision ?? false,
-          caution: rule?.caution ?? null,
-          source: rule?.source ?? '',
-        }
-      }),
+    riskNotes: noteLines(pickNotes(risks, answers, c, told).filter((n) => !waived.has(n.id))),
     expectation: expectationPhrase(told, level, paint),
     openPoints: openPointsOf(answers, c, told),
     narrowing: shareOf
       .slice(0, 3)
       .map((n) => ({ question: n.unknown, share: Math.round(n.share * 1000) / 1000 })),
-    paint: {
-      panels: paint.assessment.panels.map((p) => ({
-        panel: p.panel,
-        topcoat: p.topcoat,
-        total: p.totalMean,
-        light: p.light,
-        strong: p.strong,
-        deepest: p.deepest,
-        verdict: saidVerdict(p),
-        why: p.why.map((w) => ({ key: w.code, params: w.params })),
-        because: paint.because,
-      })),
-    },
+    paint: paintLines(paint),
     deadline: deadlineOf(answers, plan),
     budget: budgetOf(answers, settings, s),
     basis: {

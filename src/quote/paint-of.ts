@@ -29,6 +29,7 @@ import {
   type PanelSubstrate,
   type SequenceId,
 } from './paint'
+import { type PaintPrior, priorsFor } from './paint/priors'
 import { type BodyPanel, type BodyStyle, bodyStyles, panelsOf } from './panels'
 
 /** Where the places of the film and peeling questions lie among the panels. */
@@ -96,6 +97,8 @@ const panelFacts = (r: Reader, panels: readonly BodyPanel[]): readonly PanelFact
 export type PaintOf = {
   readonly assessment: PaintAssessment
   readonly panels: readonly BodyPanel[]
+  /** What was expected before anybody measured. */
+  readonly priors: readonly PaintPrior[]
   readonly because: readonly string[]
 }
 
@@ -130,7 +133,8 @@ export const paintOf = (
     ...(r.value(wish) === undefined ? {} : { wish: r.value(wish) }),
     defects: (r.value(defects) ?? []).flatMap((d) => MARKS[d] ?? []),
   })
-  return { assessment, panels, because: r.because() }
+  const priors = priorsFor(finishSystem(r), r.value(year) ?? null)
+  return { assessment, panels, priors, because: r.because() }
 }
 
 /** The kind of polishing a sequence amounts to. */

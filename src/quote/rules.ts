@@ -8,10 +8,20 @@ export type Track = (typeof TRACKS)[number]
 export const UNITS = ['car', 'm2', 'panel', 'wheel', 'seat', 'm', 'piece', 'visit'] as const
 export type Unit = (typeof UNITS)[number]
 
+/** A row of a table as a figure took it: three-point minutes a unit, times the amount and its factors. */
+export type RowUse = {
+  readonly row: string
+  readonly per: readonly [optimistic: number, likely: number, pessimistic: number]
+  readonly times: number
+  readonly source: string
+}
+
 /** What a step needs in the world the reader shows: minutes are person-minutes for the whole quantity. */
 export type Need = {
   readonly quantity: { readonly amount: number; readonly unit: Unit }
   readonly minutes: ThreePoint
+  /** The rows the minutes are the sum of. */
+  readonly rows?: readonly RowUse[]
   /** Money for parts and products in minor units; absent none. */
   readonly money?: ThreePoint
   /** How likely it is needed at all in this world; absent 1. */

@@ -5,6 +5,7 @@ import type { StudioSettings, ThreePoint } from './context'
 import type { CouldAdd, EstimateStep } from './estimate-types'
 import type { RunEvent, RunStep } from './needs'
 import { likeliest, meanMinutes } from './plan-of'
+import { eventReasons, stepReasons } from './reasons'
 import { pertMean } from './spread'
 
 /** Minutes over all worlds in which the step is needed: the widest ends, the weighted middle. */
@@ -76,6 +77,7 @@ export const estimateSteps = (
         materials: rule.materials ?? [],
         masks: rule.masks ?? [],
         source: rule.source,
+        reasons: stepReasons(run, pace(rule.id)),
       }
     })
 }
@@ -105,6 +107,7 @@ export const couldAddOf = (
       price: shown(minutes * perMinute + (money ? pertMean(money) : 0), s),
       because: run.because,
       source: run.rule.source,
+      reasons: stepReasons(run, pace(run.rule.id)),
     }
   })
   const fromEvents = events.map((run): CouldAdd => {
@@ -126,6 +129,7 @@ export const couldAddOf = (
       price: shown((minutes * perMinute + money) / weight, s),
       because: run.because,
       source: run.source,
+      reasons: eventReasons(run),
     }
   })
   return [...fromSteps, ...fromEvents]

@@ -22,4 +22,4 @@ export const risks: readonly RiskRule[] = [
   ...agreementRisks,
 ]
 
-export { type Note, pickNotes, raisedNotes } from './pick-notes'
+export { leastOf, type Note, pickNotes, raisedNotes } from './pick-notes'

@@ -19,6 +19,10 @@ export type Note = {
 export const LEAST = 0.2
 export const LEAST_STOP = 0.1
 
+/** From which weight on a note of this rule is raised. */
+export const leastOf = (rule: Pick<RiskRule, 'severity' | 'least'>): number =>
+  rule.least ?? (rule.severity === 'stop' ? LEAST_STOP : LEAST)
+
 /** A list longer than this is not read: past it the lightest know-notes are left out (own estimate). */
 export const MOST_NOTES = 12
 
@@ -46,7 +50,7 @@ export const raisedNotes = (
         params = result
       }
     }
-    const least = rule.least ?? (rule.severity === 'stop' ? LEAST_STOP : LEAST)
+    const least = leastOf(rule)
     // A hair below the limit still counts: weights are sums of decimal fractions.
     if (heaviest < 0 || chance < least - 1e-9 || picked.has(rule.id)) continue
     const note = { id: rule.id, severity: rule.severity, because: states.because, params, chance }

@@ -4,7 +4,7 @@ import { dangers } from '../../intake/questions/dangers'
 import { driveState } from '../../intake/questions/drive-state'
 import { filmState } from '../../intake/questions/film-state'
 import type { StepRule } from '../rules'
-import { byTimeWhen, need, plus, row, sourceOf } from './need'
+import { byTimeWhen, need, sourceOf, withRow } from './need'
 import { step } from './step'
 
 const boatOrBike: StepRule['need'] = (r) =>
@@ -21,7 +21,7 @@ export const arrival: readonly StepRule[] = [
       const plain = need('check-in', 1, 'car')
       if (!plain || !has(r, dangers, 'peeling', 'film', 'wet', 'growth', 'not-driving'))
         return plain
-      return { ...plain, minutes: plus(plain.minutes, row('check-in-extra')) }
+      return withRow(plain, 'check-in-extra')
     },
   }),
   step({

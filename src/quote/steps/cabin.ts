@@ -11,7 +11,7 @@ import type { Reader } from '../../intake/reader'
 import type { StepRule } from '../rules'
 import { budgetIsTight, workedClass } from './budget-hours'
 import type { MinutesKey } from './minutes'
-import { byTimeWhen, need, plus, row, sourceOf, times } from './need'
+import { byTimeWhen, need, sourceOf, withRow } from './need'
 import { step } from './step'
 
 /** Cabin work against a tidy cabin (own estimate). */
@@ -48,10 +48,7 @@ const vacuum: StepRule['need'] = (r, c) => {
   const n = byClass('cabin-vacuum')(r, c)
   if (!n) return null
   const found = vacuumMarks.filter((m) => has(r, cabinMarks, m))
-  return {
-    ...n,
-    minutes: plus(n.minutes, ...found.map((m) => times(row(m), cabinFactor(r)))),
-  }
+  return found.reduce((sum, mark) => withRow(sum, mark, cabinFactor(r)), n)
 }
 
 export const cabin: readonly StepRule[] = [

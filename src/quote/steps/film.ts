@@ -28,6 +28,12 @@ const top: StepRule['need'] = (r): Need | null => {
   return {
     quantity: { amount, unit: 'panel' },
     minutes: times(plus(...parts), sizeFactor(r)),
+    rows: places.map((p) => ({
+      row: `film-top.${p}.${c}`,
+      per: filmMinutes[p]?.[c] ?? [0, 0, 0],
+      times: sizeFactor(r),
+      source: filmMinutesSource,
+    })),
     places,
   }
 }

@@ -1,5 +1,5 @@
 import type { ThreePoint } from '../context'
-import type { Need, StepRule, Unit } from '../rules'
+import type { Need, RowUse, StepRule, Unit } from '../rules'
 import { type MinutesKey, minutes } from './minutes'
 
 const whole = (minutes: number): number => Math.max(1, Math.round(minutes))
@@ -27,6 +27,15 @@ export const row = (key: MinutesKey): ThreePoint => {
 /** Where a table row comes from. */
 export const sourceOf = (key: MinutesKey): string => minutes[key].source
 
+const use = (key: MinutesKey, times: number): RowUse => ({ row: key, ...minutes[key], times })
+
+/** A need with a further table row, times its factor, on top. */
+export const withRow = (n: Need, key: MinutesKey, factor = 1): Need => ({
+  ...n,
+  minutes: plus(n.minutes, factor === 1 ? row(key) : times(row(key), factor)),
+  rows: [...(n.rows ?? []), use(key, factor)],
+})
+
 /** What a step needs: its table row times amount times factor; null when the amount is nothing. */
 export const need = (
   key: MinutesKey,
@@ -40,6 +49,7 @@ export const need = (
     : {
         quantity: { amount: Math.round(amount * 10) / 10, unit },
         minutes: times(row(key), amount * factor),
+        rows: [use(key, amount * factor)],
         ...extra,
       }
 

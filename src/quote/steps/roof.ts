@@ -2,7 +2,7 @@ import { has } from '../../intake/facts/has'
 import { roofWork, softRoof } from '../../intake/facts/soft-roof'
 import { roofState } from '../../intake/questions/roof-state'
 import type { StepRule } from '../rules'
-import { need, plus, row, sourceOf } from './need'
+import { need, sourceOf, withRow } from './need'
 import { step } from './step'
 
 const dayDry = { minutes: 1440, kind: 'elapsed', blocks: 'car', why: 'dry' } as const
@@ -20,7 +20,7 @@ export const roof: readonly StepRule[] = [
       if (!roofWork(r)) return null
       const plain = need('roof-clean', 1, 'car', softRoof(r) === 'vinyl' ? 0.75 : 1)
       if (!plain || !has(r, roofState, 'dirty-green')) return plain
-      return { ...plain, minutes: plus(plain.minutes, row('roof-green')) }
+      return withRow(plain, 'roof-green')
     },
   }),
   step({

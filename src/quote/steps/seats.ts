@@ -11,7 +11,7 @@ import type { Context } from '../context'
 import type { StepRule } from '../rules'
 import { workedClass } from './budget-hours'
 import { dryFirst } from './cabin'
-import { byTimeWhen, need, plus, row, sourceOf, times } from './need'
+import { byTimeWhen, need, sourceOf, withRow } from './need'
 import { step } from './step'
 
 /** Wet cleaning is part of a family or neglected cabin, unless the budget stops at a dry clean. */
@@ -35,7 +35,7 @@ const carpet: StepRule['need'] = (r, c) => {
   const n = need('carpet-extraction', 1, 'car', cabinFactor(r) * worse(r))
   const stained = has(r, cabinMarks, 'stains', 'milk', 'urine', 'vomit')
   if (!n || !stained) return n
-  return { ...n, minutes: plus(n.minutes, times(row('stains'), worse(r))) }
+  return withRow(n, 'stains', worse(r))
 }
 
 const wetAfter: readonly string[] = [...dryFirst, 'cabin-vacuum', 'pet-hair', 'carpet-refit']

@@ -10,7 +10,7 @@ import { dangers } from '../../intake/questions/dangers'
 import { defects } from '../../intake/questions/defects'
 import type { Reader } from '../../intake/reader'
 import type { StepRule } from '../rules'
-import { need, plus, row, sourceOf, times } from './need'
+import { need, sourceOf, withRow } from './need'
 import { openShare } from './polish-scope'
 import { step } from './step'
 
@@ -90,7 +90,7 @@ export const wash: readonly StepRule[] = [
         sizeFactor(r) * neglectFactor(r) * (system === 'matte' ? 2 : 1),
       )
       if (!plain || !has(r, defects, 'overspray', 'fallout')) return plain
-      return { ...plain, minutes: plus(plain.minutes, times(row('overspray'), sizeFactor(r))) }
+      return withRow(plain, 'overspray', sizeFactor(r))
     },
   }),
   step({

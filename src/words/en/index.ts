@@ -11,6 +11,7 @@ import { pages } from './pages'
 import { panels } from './panels'
 import { problemWords } from './problems'
 import { questionsEn } from './questions'
+import { reasonWords } from './reasons'
 import { repliesEn } from './replies'
 import { cautionWords as riskCautionWords, riskWords } from './risks'
 import { stepWords } from './steps'
@@ -22,6 +23,7 @@ export const english: Catalogue = {
   ...questionsEn,
   ...repliesEn,
   ...estimateWords,
+  ...reasonWords,
   ...stepWords,
   ...eventWords,
   ...stepCautionWords,
