@@ -8,7 +8,6 @@ const micrometres = z.number().min(0).max(5000)
 const minor = z.int()
 const minutes = z.int().min(0).max(100_000)
 const words = z.string().min(1).max(64)
-const why = z.string().min(1).max(500)
 const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/)
 
 export const PROBES = ['magnetic', 'eddy', 'dual', 'ultrasonic'] as const
