@@ -85,6 +85,7 @@ export const LAYERS: Readonly<Record<string, Layer>> = {
 
 /** zod checks what comes in from outside; in the domain that is these two borders only. */
 export const ZOD_IN_DOMAIN: readonly string[] = [
+  'src/docket/adjustment.ts',
   'src/docket/kinds.ts',
   'src/quote/studio-profile.ts',
 ]
