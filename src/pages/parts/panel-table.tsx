@@ -60,7 +60,7 @@ export const PanelTable: FC<PanelTableProps> = ({ words, panels, full }) => (
                 words={words}
                 because={p.because}
                 more={p.why.map((w) => words.say(w))}
-                reasons={full ? (p.reasons ?? []) : []}
+                {...(full ? { counted: true, reasons: p.reasons ?? [] } : {})}
               />
             </td>
           </tr>

@@ -8,15 +8,18 @@ import { spanPlaces } from './span-bar'
 describe('a span', () => {
   it('stands low at the left, high at the right, likely where it belongs', () => {
     expect(spanPlaces({ low: 0, likely: 25, high: 100 })).toEqual({
-      low: '2.00%',
-      likely: '26.00%',
-      high: '98.00%',
+      low: '4.00%',
+      likely: '27.00%',
+      high: '96.00%',
       tick: null,
     })
   })
-  it('widens for a limit outside the range', () => {
-    const x = spanPlaces({ low: 100, likely: 150, high: 200, tick: 300 })
-    expect([x.low, x.high, x.tick]).toEqual(['2.00%', '50.00%', '98.00%'])
+  it('keeps the range above its figures when a limit lies outside it', () => {
+    const range = { low: 100, likely: 150, high: 200 }
+    const x = spanPlaces({ ...range, tick: 300 })
+    expect([x.low, x.high, x.tick]).toEqual(['4.00%', '96.00%', '98.00%'])
+    expect(spanPlaces({ ...range, tick: 20 }).tick).toBe('2.00%')
+    expect(spanPlaces({ ...range, tick: 125 }).tick).toBe('27.00%')
   })
   it('does not divide by nothing', () => {
     expect(spanPlaces({ low: 5, likely: 5, high: 5 }).likely).toBe('50.00%')

@@ -11,16 +11,20 @@ export type SpanBarProps = {
   readonly highText: string
 }
 
-const MARGIN = 2
+/** Kept free at both ends; a limit outside the range stands in it, half way to the edge. */
+const MARGIN = 4
 
-/** Where a value stands on the line, as a share of the drawing's width. */
+/**
+ * Where a value stands on the line, as a share of the drawing's width. The range fills it from end to
+ * end, above the figures written beneath; a limit far outside is drawn just outside, not to scale.
+ */
 export const spanPlaces = (p: Pick<SpanBarProps, 'low' | 'likely' | 'high' | 'tick'>) => {
-  const from = Math.min(p.low, p.tick ?? p.low)
-  const to = Math.max(p.high, p.tick ?? p.high)
-  const width = to - from
+  const width = p.high - p.low
   const place = (v: number): string => {
-    const share = width <= 0 ? 0.5 : (v - from) / width
-    return `${(MARGIN + share * (100 - 2 * MARGIN)).toFixed(2)}%`
+    const share = width <= 0 ? 0.5 : (v - p.low) / width
+    const at = MARGIN + share * (100 - 2 * MARGIN)
+    const inside = share < 0 ? MARGIN / 2 : share > 1 ? 100 - MARGIN / 2 : at
+    return `${inside.toFixed(2)}%`
   }
   return {
     low: place(p.low),

@@ -25,11 +25,11 @@ export const OfferWhy: FC<Props> = ({ words, estimate: { offer, plan } }) => (
   </>
 )
 
-/** What was expected of the paint before anybody measured. */
+/** What the panels' verdicts rest on alike: the answers, and what was expected before measuring. */
 export const PaintWhy: FC<Props> = ({ words, estimate: { paint } }) => (
   <Why
     words={words}
-    because={[]}
+    because={paint.panels[0]?.because ?? []}
     reasons={paint.reasons ?? []}
     title={words.say('page.why.paint')}
   />

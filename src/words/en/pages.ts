@@ -24,7 +24,7 @@ export const pages: Catalogue = {
   'page.why.count': 'It rests on {n|# answer|# answers} of yours.',
   'page.why.offer': 'Why this price',
   'page.why.days': 'Why these days',
-  'page.why.paint': 'What was expected of the paint',
+  'page.why.paint': 'What the panels rest on',
   'page.faults': '{n|One thing stops this from going on|# things stop this from going on}',
   'page.faulty-title': 'Not taken yet: {title}',
   'page.log': 'What you told us so far',

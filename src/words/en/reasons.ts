@@ -32,7 +32,7 @@ export const reasonWords: Catalogue = {
   'reason.plan.people': '{people|# person|# people}, {bays|# bay|# bays}, {lifts|# lift|# lifts}.',
   'reason.plan.day':
     'At most {day:hours} a day, {machine:hours} of them with a machine for one person, {setUp:hours} to set up.',
-  'reason.plan.critical': '{steps|# step holds|# steps hold} the car up: nothing overtakes them.',
+  'reason.plan.critical': '{steps|# step sets|# steps, one after the other, set} the time.',
   'reason.plan.ready':
     'Ready as a rule at {likely} times the mean of the hours, cautiously at {cautious} times.',
 }
