@@ -118,8 +118,8 @@ const docketOf = (t: Typed): DocketView => ({
   adjustments: [{ kind: 'minutes', step: 'lettering', minutes: 150, why: t.text }],
   dropped: [],
   revisions: [
-    { revision: 1, offer, validUntil: '2026-06-28', sentAt: 1_780_000_000_000 },
-    { revision: 2, offer, validUntil: '2026-07-01', sentAt: null },
+    { revision: 1, offer, validUntil: '2026-06-28', sentAt: 1_780_000_000_000, changes: [] },
+    { revision: 2, offer, validUntil: '2026-07-01', sentAt: null, changes: [t.text] },
   ],
   question: t.text,
   moves: ['look-over', 'quoted', 'turned-down', 'dated', 'lapsed'],
@@ -333,7 +333,12 @@ export const samplePages = (assets: Assets, t: Typed = PLAIN): Readonly<Record<s
         frame={studio}
         docket={docketOf(t)}
         once="k1"
-        trial
+        trial={{
+          rows: [{ what: 'Range', before: t.text, after: '€1,200' }],
+          notesNew: [t.text],
+          notesGone: [],
+        }}
+        stale={{ lines: [{ at: '2026-06-01T10:00:00Z', by: 'owner', text: t.text }], both: [] }}
         benchHref="/bench/d1"
         message={{ text: t.text, subject: t.name, email: 'ines@example.org', phone: '+353 1 555' }}
       />

@@ -53,6 +53,41 @@ export const studioProfile = z.strictObject({
     z.string().max(64),
     z.strictObject({ pace: maybe(z.number().min(0.25).max(4)), off: maybe(z.boolean()) }),
   ),
+  /** Small picture beside the name, as a data URL of a PNG, JPEG or WebP. */
+  logo: maybe(
+    z
+      .string()
+      .max(60_000)
+      .regex(/^data:image\/(png|jpeg|webp);base64,[A-Za-z0-9+/=]+$/),
+  ),
+  /** Questions of the studio's own: they stand on the docket and change no figure. */
+  ownQuestions: maybe(
+    z.array(z.strictObject({ id: z.string().max(40), prompt: z.string().min(1).max(300) })).max(20),
+  ),
+  /** Work of the studio's own, to add to a quote with one choice. */
+  ownSteps: maybe(
+    z
+      .array(
+        z.strictObject({
+          name: z.string().min(1).max(200),
+          minutes: z.int().min(0).max(6000),
+          amount: maybe(minor),
+        }),
+      )
+      .max(40),
+  ),
+  /** Sentences the studio says its own way, by key. */
+  wording: maybe(z.record(z.string().max(120), z.string().min(1).max(2000))),
+  /** Paint thresholds, µm, inside the hard limits. */
+  limits: maybe(z.record(z.string().max(40), z.number())),
+  /** Who works here and what each may do. */
+  team: maybe(
+    z
+      .array(
+        z.strictObject({ name: z.string().min(1).max(80), rights: z.enum(['owner', 'bench']) }),
+      )
+      .max(20),
+  ),
 })
 export type StudioProfile = z.infer<typeof studioProfile>
 

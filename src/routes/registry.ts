@@ -1,5 +1,6 @@
 import { benchRoutes } from './api/bench'
 import { describeRoutes } from './api/describe'
+import { deskRoutes } from './api/desk'
 import { docketRoutes } from './api/dockets'
 import { enquiryRoutes } from './api/enquiries'
 import { jobRoutes } from './api/jobs'
@@ -16,6 +17,7 @@ const own: readonly Route[] = [
   ...enquiryRoutes,
   ...quoteRoutes,
   ...docketRoutes,
+  ...deskRoutes,
   ...revisionRoutes,
   ...jobRoutes,
   ...benchRoutes,

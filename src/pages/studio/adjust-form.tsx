@@ -10,6 +10,7 @@ import { Tick } from '../parts/tick'
 import { becauseTexts, ReasonList } from '../parts/why'
 import { paths } from '../paths'
 import { lineName } from '../quote/quote-lines'
+import { AdjustLevels } from './adjust-levels'
 import { AdjustWhole } from './adjust-whole'
 import type { DocketView } from './docket-view'
 
@@ -28,9 +29,11 @@ const forStep = (words: Words, all: readonly Adjustment[], step: string) => {
   const minutes = own.findLast((a) => a.kind === 'minutes')
   const price = own.findLast((a) => a.kind === 'price')
   const remove = own.findLast((a) => a.kind === 'remove')
+  const cap = own.findLast((a) => a.kind === 'by-time')
   return {
     minutes: minutes?.kind === 'minutes' ? String(minutes.minutes) : '',
     price: price?.kind === 'price' ? fromMinor(price.amount, words.formats.exponent) : '',
+    cap: cap?.kind === 'by-time' ? String(cap.capMinutes) : '',
     removed: remove !== undefined,
     why: own.at(-1)?.why ?? '',
   }
@@ -63,13 +66,21 @@ const LineFields: FC<AdjustFormProps & { readonly step: string }> = (p) => {
           short
           {...errors}
         />
+        <Field
+          name={name('cap')}
+          label={words.say('page.adjust.cap')}
+          value={value('cap', now.cap)}
+          inputmode="numeric"
+          short
+          {...errors}
+        />
       </div>
       <Tick
         type="checkbox"
         name={name('remove')}
         value="1"
         label={words.say('page.adjust.remove')}
-        checked={kept ? keptOne(kept, name('remove')) === '1' : now.removed}
+        checked={kept?.rev ? keptOne(kept, name('remove')) === '1' : now.removed}
       />
       <Field
         name={name('why')}
@@ -138,6 +149,16 @@ const Row: FC<AdjustFormProps & { readonly line: Line }> = (p) => {
   )
 }
 
+/** States a quote may be sent from. */
+const SENDABLE: readonly string[] = [
+  'received',
+  'look-over',
+  'quoted',
+  'agreed',
+  'declined',
+  'lapsed',
+]
+
 /** All lines with their reasons, and one form that tries a change or saves it as a revision. */
 export const AdjustForm: FC<AdjustFormProps> = (p) => {
   const { words, docket, once } = p
@@ -149,6 +170,11 @@ export const AdjustForm: FC<AdjustFormProps> = (p) => {
       .filter((l) => !known.has(l.step))
       .map((l) => ({ step: l.step, estimated: undefined })),
   ]
+  const maySend = SENDABLE.includes(docket.state)
+  const shown = new Set(lines.map((l) => l.step))
+  const left = docket.adjustments.flatMap((a) =>
+    a.kind === 'remove' && !shown.has(a.step) ? [{ step: a.step, estimated: undefined }] : [],
+  )
   return (
     <section id="lines">
       <h2>{words.say('page.docket.lines')}</h2>
@@ -172,11 +198,12 @@ export const AdjustForm: FC<AdjustFormProps> = (p) => {
             </tr>
           </thead>
           <tbody>
-            {lines.map((line) => (
+            {[...lines, ...left].map((line) => (
               <Row {...p} line={line} />
             ))}
           </tbody>
         </table>
+        <AdjustLevels {...p} />
         <AdjustWhole {...p} />
         <div class="acts">
           <Button name="act" value="save">
@@ -185,6 +212,11 @@ export const AdjustForm: FC<AdjustFormProps> = (p) => {
           <Button name="act" value="try" quiet>
             {words.say('page.adjust.try')}
           </Button>
+          {maySend ? (
+            <Button name="act" value="send" quiet>
+              {words.say('page.revision.save-send', { n: docket.revisions.length + 1 })}
+            </Button>
+          ) : null}
         </div>
       </form>
     </section>

@@ -5,6 +5,7 @@ import { Button, Once } from '../parts/button'
 import { Field, Select } from '../parts/field'
 import { date, money } from '../parts/money-text'
 import { paths } from '../paths'
+import { Parting } from './docket-asking'
 import type { DocketView, MessageView } from './docket-view'
 
 export type ActsProps = {
@@ -15,7 +16,7 @@ export type ActsProps = {
   readonly errors?: readonly FieldError[]
 }
 
-const Rev: FC<ActsProps & { readonly what: string }> = ({ docket, once, what }) => (
+export const Rev: FC<ActsProps & { readonly what: string }> = ({ docket, once, what }) => (
   <>
     <Once once={`${once}-${what}`} />
     <input type="hidden" name="rev" value={String(docket.rev)} />
@@ -24,8 +25,8 @@ const Rev: FC<ActsProps & { readonly what: string }> = ({ docket, once, what }) 
 
 /** Revisions with the button that sends one, and the message to paste. */
 export const Revisions: FC<ActsProps> = (p) => {
-  const { words, docket, message } = p
-  if (docket.revisions.length === 0 && !message) return null
+  const { words, docket } = p
+  if (docket.revisions.length === 0) return null
   return (
     <section id="revisions">
       <h2>{words.say('page.revisions')}</h2>
@@ -39,7 +40,22 @@ export const Revisions: FC<ActsProps> = (p) => {
                 date: r.validUntil,
               })}
             </p>
-            {r.sentAt === null ? (
+            {r.offer.deposit > 0 ? (
+              <p class="quietly">
+                {words.say('page.revision.deposit', { deposit: r.offer.deposit })}
+              </p>
+            ) : null}
+            {r.changes.length > 0 ? (
+              <details>
+                <summary>{words.say('page.revision.changes')}</summary>
+                <ul>
+                  {r.changes.map((text) => (
+                    <li>{text}</li>
+                  ))}
+                </ul>
+              </details>
+            ) : null}
+            {r.sentAt === null && r.revision === docket.revisions.at(-1)?.revision ? (
               <form method="post" action={paths.docketSending(docket.id, r.revision)}>
                 <Rev {...p} what={`send-${r.revision}`} />
                 <div class="acts">
@@ -50,18 +66,18 @@ export const Revisions: FC<ActsProps> = (p) => {
           </li>
         ))}
       </ol>
-      {message ? <Message words={words} message={message} /> : null}
     </section>
   )
 }
 
 const enc = encodeURIComponent
 
-const Message: FC<{ readonly words: Words; readonly message: MessageView }> = ({
+/** Ready to paste, or to write in the device's own mail or messages. */
+export const Message: FC<{ readonly words: Words; readonly message: MessageView }> = ({
   words,
   message: m,
 }) => (
-  <div class="screen-only">
+  <section class="screen-only" id="message">
     <Field name="paste" label={words.say('page.message')} rows={8} value={m.text} readonly />
     <div class="acts">
       <button type="button" class="quiet" hidden data-copy="f-paste">
@@ -82,7 +98,7 @@ const Message: FC<{ readonly words: Words; readonly message: MessageView }> = ({
         </a>
       ) : null}
     </div>
-  </div>
+  </section>
 )
 
 /** A reply to the customer's question. */
@@ -108,12 +124,16 @@ export const Reply: FC<ActsProps> = (p) =>
     </section>
   )
 
+/** Moves that have a form of their own, or follow from what is done. */
+const OWN_FORM: readonly string[] = ['dated', 'quoted', 'agreed', 'look-over', 'turned-down']
+
 /** Fixing the day, and the moves this state allows. */
 export const Moves: FC<ActsProps> = (p) => {
   const { words, docket } = p
-  const moves = docket.moves.filter((m) => m !== 'dated' && m !== 'quoted' && m !== 'agreed')
+  const moves = docket.moves.filter((m) => !OWN_FORM.includes(m))
+  const parting = docket.moves.includes('look-over') || docket.moves.includes('turned-down')
   const mayDate = docket.moves.includes('dated')
-  if (moves.length === 0 && !mayDate) return null
+  if (moves.length === 0 && !mayDate && !parting) return null
   return (
     <section class="screen-only" id="moves">
       <h2>{words.say('page.moves')}</h2>
@@ -129,6 +149,7 @@ export const Moves: FC<ActsProps> = (p) => {
           </div>
         </form>
       ) : null}
+      <Parting {...p} />
       {moves.length > 0 ? (
         <details>
           <summary>{words.say('page.move')}</summary>
@@ -139,7 +160,13 @@ export const Moves: FC<ActsProps> = (p) => {
               label={words.say('page.move.to')}
               options={moves.map((m) => ({ value: m, label: words.say(`page.state.${m}`) }))}
             />
-            <Field name="why" label={words.say('page.move.why')} rows={2} maxlength={1000} />
+            <Field
+              name="why"
+              id="f-move-why"
+              label={words.say('page.move.why')}
+              rows={2}
+              maxlength={1000}
+            />
             <div class="acts">
               <Button quiet>{words.say('page.move.button')}</Button>
             </div>

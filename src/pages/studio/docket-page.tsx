@@ -1,18 +1,18 @@
 import type { FC } from 'hono/jsx'
 import type { FieldError, Frame, Kept } from '../frame'
 import { Layout } from '../layout'
-import { chanceWords } from '../parts/chance'
 import { ErrorSummary } from '../parts/error-summary'
-import { money } from '../parts/money-text'
 import { NoteView } from '../parts/note-view'
 import { PanelTable } from '../parts/panel-table'
 import { Timetable } from '../parts/timetable'
 import { paths } from '../paths'
 import { stepNames } from '../quote/quote-lines'
 import { AdjustForm } from './adjust-form'
-import { History, Moves, Reply, Revisions } from './docket-acts'
-import { Facts, OpenThings } from './docket-facts'
-import type { DocketView, MessageView } from './docket-view'
+import { History, Message, Moves, Reply, Revisions } from './docket-acts'
+import { Asking, OwnQuestions } from './docket-asking'
+import { Facts, LastVisitReadings, OpenThings } from './docket-facts'
+import { DocketLead } from './docket-lead'
+import type { DocketView, MessageView, StaleView, TrialView } from './docket-view'
 import { CouldAddWhy, OfferWhy, PaintWhy } from './figure-reasons'
 
 export type DocketPageProps = {
@@ -20,59 +20,16 @@ export type DocketPageProps = {
   readonly docket: DocketView
   readonly once: string
   readonly message?: MessageView
-  /** True when the figures are a trial and nothing was kept. */
-  readonly trial?: boolean
+  /** Set when the figures are a trial and nothing was kept. */
+  readonly trial?: TrialView
+  /** Set when somebody else wrote meanwhile: nothing typed is lost. */
+  readonly stale?: StaleView
   /** The job sheet, once there is one. */
   readonly benchHref?: string
   /** The studio answering the questions itself, on the phone. */
   readonly answersHref?: string
   readonly errors?: readonly FieldError[]
   readonly kept?: Kept
-}
-
-const Headline: FC<DocketPageProps> = ({ frame: { words }, docket, trial }) => {
-  const { offer, estimate } = docket
-  return (
-    <section>
-      <p class="quietly">
-        {[
-          docket.reference ?? words.say('page.list.no-reference'),
-          docket.car,
-          docket.person?.name,
-          words.say(`page.state.${docket.state}`),
-        ]
-          .filter(Boolean)
-          .join(' · ')}
-      </p>
-      {docket.whyMoved ? <p class="quietly">{docket.whyMoved}</p> : null}
-      {offer ? (
-        <>
-          <h1 class="lead-figure">
-            {words.say(trial ? 'page.docket.trial' : 'page.docket.offer', {
-              total: money(words, offer.total),
-            })}
-          </h1>
-          <p>
-            {words.say('page.docket.enough', { chance: chanceWords(words, offer.chanceEnough) })}{' '}
-            {words.say('page.docket.range', { low: offer.low, high: offer.high })}{' '}
-            {estimate
-              ? words.say('page.docket.labour', {
-                  low: estimate.labourMinutes.low,
-                  likely: estimate.labourMinutes.likely,
-                  high: estimate.labourMinutes.high,
-                })
-              : ''}
-          </p>
-        </>
-      ) : (
-        <h1>{words.say('page.docket.no-offer')}</h1>
-      )}
-      {trial ? <p role="status">{words.say('page.docket.trial.lead')}</p> : null}
-      {docket.dropped.length > 0 ? (
-        <p>{words.say('page.docket.dropped', { n: docket.dropped.length })}</p>
-      ) : null}
-    </section>
-  )
 }
 
 const Ways: FC<DocketPageProps> = ({ frame: { words }, benchHref, answersHref }) =>
@@ -93,12 +50,23 @@ const Ways: FC<DocketPageProps> = ({ frame: { words }, benchHref, answersHref })
     </section>
   ) : null
 
+/** A cabin job has no use for the panels, unless somebody read them. */
+const readAny = (estimate: NonNullable<DocketView['estimate']>): boolean =>
+  estimate.paint.panels.some((panel) => panel.total !== null)
+
 /** One docket with everything behind its figures, and what may be done next. */
 export const DocketPage: FC<DocketPageProps> = (p) => {
   const { frame, docket, once, errors, kept, message } = p
   const { words } = frame
   const { estimate } = docket
-  const acts = { words, docket, once, ...(message ? { message } : {}) }
+  const acts = {
+    words,
+    docket,
+    once,
+    ...(message ? { message } : {}),
+    ...(errors ? { errors } : {}),
+  }
+  const painted = estimate && (estimate.scope.level !== 'none' || readAny(estimate))
   return (
     <Layout
       frame={frame}
@@ -107,9 +75,17 @@ export const DocketPage: FC<DocketPageProps> = (p) => {
       wide
     >
       <ErrorSummary words={words} errors={errors} ids={{ text: 'f-reply' }} />
-      <Headline {...p} />
-      <Reply {...acts} {...(errors ? { errors } : {})} />
+      <DocketLead
+        words={words}
+        docket={docket}
+        {...(p.trial ? { trial: p.trial } : {})}
+        {...(p.stale ? { stale: p.stale } : {})}
+      />
+      {message ? <Message words={words} message={message} /> : null}
+      <Ways {...p} />
+      <Reply {...acts} />
       <OpenThings words={words} docket={docket} />
+      <Asking {...acts} />
       {estimate && estimate.riskNotes.length > 0 ? (
         <section>
           <h2>{words.say('page.docket.notes')}</h2>
@@ -136,9 +112,8 @@ export const DocketPage: FC<DocketPageProps> = (p) => {
         />
       ) : null}
       <Revisions {...acts} />
-      <Ways {...p} />
       <Moves {...acts} />
-      {estimate && estimate.paint.panels.length > 0 ? (
+      {painted ? (
         <section>
           <h2>{words.say('page.panels')}</h2>
           <PanelTable words={words} panels={estimate.paint.panels} full />
@@ -155,7 +130,9 @@ export const DocketPage: FC<DocketPageProps> = (p) => {
           />
         </section>
       ) : null}
+      <LastVisitReadings words={words} docket={docket} />
       <Facts words={words} docket={docket} />
+      <OwnQuestions {...acts} />
       <History words={words} docket={docket} />
       <section class="screen-only">
         <p>

@@ -10,6 +10,11 @@ export type FactView = {
   readonly answer: string
   readonly by: string
   readonly unsure: boolean
+  /** Taken over from an earlier visit and not said anew. */
+  readonly lastTime?: boolean
+  /** Why the studio changed it for the customer. */
+  readonly corrected?: string
+  readonly askedAgain?: boolean
 }
 
 export type HistoryLine = {
@@ -22,6 +27,26 @@ export type HistoryLine = {
   readonly struck?: string
 }
 
+export type RevisionView = Pick<
+  Docket['revisions'][number],
+  'revision' | 'offer' | 'validUntil' | 'sentAt'
+> & {
+  /** What it changes against the one before, in sentences. */
+  readonly changes: readonly string[]
+}
+
+/** The last visit of the same car. */
+export type LastVisit = {
+  readonly id: string
+  readonly reference: string | null
+  readonly date: string
+  readonly readings: readonly {
+    readonly panel: string
+    readonly before: number | null
+    readonly after: number | null
+  }[]
+}
+
 /** A docket as the studio looks at it. */
 export type DocketView = {
   readonly id: string
@@ -30,6 +55,7 @@ export type DocketView = {
   readonly state: State
   readonly whyMoved: string | null
   readonly car: string
+  readonly plate?: string
   readonly person: {
     readonly name: string
     readonly email?: string
@@ -39,22 +65,56 @@ export type DocketView = {
   readonly photos: readonly PhotoView[]
   /** Questions that are still open, as prompts. */
   readonly unknowns: readonly string[]
+  /** Asked and not known: may be asked again or answered for the customer. */
+  readonly unsure?: readonly { readonly question: string; readonly prompt: string }[]
+  /** Asked again and not answered yet. */
+  readonly waiting?: readonly { readonly prompt: string; readonly text: string | null }[]
   /** Sentences about answers that do not fit together. */
   readonly contradictions: readonly string[]
   readonly estimate: Estimate | null
   /** What would be offered: the engine's offer with the adjustments in force or on trial. */
   readonly offer: Offer | null
   readonly adjustments: readonly Adjustment[]
-  /** Adjustments that no longer apply to anything. */
-  readonly dropped: readonly Adjustment[]
-  readonly revisions: readonly Pick<
-    Docket['revisions'][number],
-    'revision' | 'offer' | 'validUntil' | 'sentAt'
-  >[]
+  /** Changes that no longer apply to anything, in words. */
+  readonly dropped: readonly string[]
+  readonly revisions: readonly RevisionView[]
   /** A customer's question waiting for a reply. */
   readonly question: string | null
   readonly moves: readonly State[]
   readonly history: readonly HistoryLine[]
+  readonly agreedTotal?: number
+  readonly dated?: {
+    readonly start: string
+    readonly startMinute?: number
+    readonly readyLikely: string
+    readonly readyCautious: string
+  }
+  readonly last?: LastVisit
+  /** The studio's own questions with what was answered. */
+  readonly own?: readonly {
+    readonly id: string
+    readonly prompt: string
+    readonly answer: string | null
+  }[]
+  readonly canCorrect?: boolean
+  readonly canAsk?: boolean
+}
+
+/** What a trial changes, side by side; the words stand ready. */
+export type TrialView = {
+  readonly rows: readonly {
+    readonly what: string
+    readonly before: string
+    readonly after: string
+  }[]
+  readonly notesGone: readonly string[]
+  readonly notesNew: readonly string[]
+}
+
+/** Somebody else wrote meanwhile: what, and what both changed. */
+export type StaleView = {
+  readonly lines: readonly { readonly at: string; readonly by: string; readonly text: string }[]
+  readonly both: readonly string[]
 }
 
 /** Ready to paste: the sent link with the message around it. */

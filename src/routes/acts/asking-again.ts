@@ -6,7 +6,7 @@ import { askedNow, questionOf } from './enquiry'
 import { freshLink } from './fresh-link'
 import { notNow } from './revising'
 
-const ASKABLE = ['received', 'look-over', 'quoted', 'agreed', 'dated']
+export const ASKABLE: readonly string[] = ['received', 'look-over', 'quoted', 'agreed', 'dated']
 
 /**
  * Asks the customer one question again (or for pictures): it stands open on their page with the

@@ -99,7 +99,7 @@ export const revise = async (call: Any, desk: Desk, given: RevisionGiven) => {
     ready: { people: made.plan.people, days: made.plan.days.length },
     ...(note ? { message: note.ref } : {}),
   }
-  const { writes, docket } = write(call, desk, [{ kind: 'revised', body }], {
+  const { writes, docket, placed } = write(call, desk, [{ kind: 'revised', body }], {
     priceLow: made.offer.low,
     priceLikely: made.offer.likely,
     priceHigh: made.offer.high,
@@ -110,6 +110,7 @@ export const revise = async (call: Any, desk: Desk, given: RevisionGiven) => {
     made,
     digest,
     docket,
+    lines: [...desk.lines, ...placed],
     body,
     diff: revisionDiff(desk.docket.revisions.at(-1) ?? null, body),
     writes: [...writes, stmt, ...(note ? [insertText(note.row)] : [])],

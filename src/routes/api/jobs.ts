@@ -4,8 +4,9 @@ import { selectEstimatesOf } from '../../store/estimates'
 import { sheetFor } from '../acts/agreed'
 import { deskLoad, openDesk } from '../acts/desk'
 import { handOver } from '../acts/handing-over'
-import { dateJob, move, movesByHand } from '../acts/moving'
+import { dateJob, movesByHand } from '../acts/moving'
 import { reply } from '../acts/replying'
+import { moveAndTell } from '../acts/telling'
 import { type Route, route } from '../route'
 import { stateAnswer } from './shapes'
 
@@ -55,12 +56,25 @@ export const jobRoutes: readonly Route[] = [
     path: `${base}/:id/move`,
     rights: 'bench',
     summary: 'Move a docket to another state by hand.',
-    body: z.strictObject({ to: z.enum(STATES), why: maybe(z.string().max(1000)) }),
+    body: z.strictObject({
+      to: z.enum(STATES),
+      why: maybe(z.string().max(1000)),
+      /** Turned down: who else may help. */
+      turn: maybe(z.string().max(1000)),
+      /** What the paid inspection takes and costs, as the customer pays it. */
+      lookOver: maybe(
+        z.strictObject({
+          minutes: z.int().min(5).max(600),
+          amount: z.int().min(0).max(1_000_000_000),
+        }),
+      ),
+    }),
     answers: { 200: stateAnswer },
     match: 'required',
     load,
-    act: (call) => {
-      const done = move(call, openDesk(call.loaded), call.body.to, call.body.why)
+    act: async (call) => {
+      const { to, why, ...more } = call.body
+      const done = await moveAndTell(call, openDesk(call.loaded), to, why, more)
       return {
         status: 200,
         headers: etag(done.docket.rev),
@@ -69,6 +83,7 @@ export const jobRoutes: readonly Route[] = [
           state: done.docket.state,
           rev: done.docket.rev,
           moves: movesByHand(done.docket.state),
+          ...(done.message === null ? {} : { message: done.message }),
         },
       }
     },

@@ -111,6 +111,7 @@ export const quoteAnswer = z.looseObject({
 })
 export const stateAnswer = z.looseObject({ state, rev })
 
+export const askedAnswer = z.strictObject({ state, rev, link: z.string(), message: text })
 export const listAnswer = z.strictObject({
   dockets: z.array(z.looseObject({ id, state, turn: z.enum(TURNS), rev, title: z.string() })),
   next: z.string().nullable(),

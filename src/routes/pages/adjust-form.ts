@@ -1,11 +1,57 @@
 import type { Adjustment } from '../../docket/kinds'
 import { typedNumber } from '../../intake/typed-number'
+import { parseDate } from '../../kernel/calendar'
 import { minorFromDecimal } from '../../kernel/currency'
+import { POLISH_LEVELS } from '../../quote/context'
 import type { Fault } from '../http/problem'
 import type { Form } from '../route'
 import { textOf, wholeOf } from './page'
 
-type Read = { readonly adjustments: readonly Adjustment[]; readonly faults: readonly Fault[] }
+type Read = {
+  readonly adjustments: readonly Adjustment[]
+  readonly faults: readonly Fault[]
+  /** Asked on this quote alone; absent: as in the settings. */
+  readonly deposit: number | undefined
+  readonly validDays: number | undefined
+}
+
+type Whole =
+  | 'discount'
+  | 'discount-share'
+  | 'surcharge'
+  | 'travel'
+  | 'bay-days'
+  | 'people'
+  | 'start'
+type WithoutWhy<A> = A extends unknown ? Omit<A, 'why'> : never
+type Bare = WithoutWhy<Extract<Adjustment, { kind: Whole }>>
+
+/** Names after a prefix, each once: the panels or notes a form speaks of. */
+const namesAfter = (form: Form, prefix: string): readonly string[] => [
+  ...new Set(
+    form.entries.flatMap(([name]) => (name.startsWith(prefix) ? [name.slice(prefix.length)] : [])),
+  ),
+]
+
+const levelsOf = (form: Form, reason: (field: string) => string): readonly Adjustment[] => {
+  const chosen = (field: string) => POLISH_LEVELS.find((l) => l === form.get(field))
+  const car = chosen('level')
+  const panels = namesAfter(form, 'level:').flatMap((panel) => {
+    const level = chosen(`level:${panel}`)
+    return level ? [{ panel, level }] : []
+  })
+  const all = [...(car ? [{ level: car }] : []), ...panels]
+  if (all.length === 0) return []
+  const why = reason('level-why')
+  return all.map((a) => ({ kind: 'level', ...a, why }))
+}
+
+const notesOf = (form: Form, reason: (field: string) => string): readonly Adjustment[] => {
+  const notes = namesAfter(form, 'waive:')
+  if (notes.length === 0) return []
+  const why = reason('note-why')
+  return notes.map((note) => ({ kind: 'waive-note', note: note.slice(0, 64), why }))
+}
 
 /**
  * The adjust form as adjustments in the order of the lines. A change without a reason is a fault
@@ -45,39 +91,75 @@ export const adjustmentsOf = (form: Form, currency: string, newStep: () => strin
     const minutes = minutesOf(`minutes:${step}`)
     const amount = moneyOf(`price:${step}`)
     const remove = form.get(`remove:${step}`) !== null
-    if (minutes === undefined && amount === undefined && !remove) continue
+    const cap = minutesOf(`cap:${step}`)
+    if (minutes === undefined && amount === undefined && !cap && !remove) continue
     const why = reason(`why:${step}`)
     if (remove) adjustments.push({ kind: 'remove', step, why })
     else {
       if (minutes !== undefined) adjustments.push({ kind: 'minutes', step, minutes, why })
       if (amount !== undefined) adjustments.push({ kind: 'price', step, amount, why })
+      if (cap) adjustments.push({ kind: 'by-time', step, capMinutes: cap, why })
     }
   }
-  const name = textOf(form, 'add-name')?.slice(0, 200)
-  if (name !== undefined) {
-    const minutes = minutesOf('add-minutes') ?? 0
-    const amount = moneyOf('add-price')
-    const why = reason('add-why')
+  for (const what of ['add', 'sublet'] as const) {
+    const name = textOf(form, `${what}-name`)?.slice(0, 200)
+    if (name === undefined) continue
+    const amount = moneyOf(`${what}-price`)
+    const minutes = what === 'add' ? (minutesOf('add-minutes') ?? 0) : 0
+    const why = reason(`${what}-why`)
     const step = newStep()
-    adjustments.push({
-      kind: 'add',
-      step,
-      name,
-      minutes,
-      why,
-      ...(amount === undefined ? {} : { amount }),
-    })
+    if (what === 'add')
+      adjustments.push({
+        kind: 'add',
+        step,
+        name,
+        minutes,
+        why,
+        ...(amount === undefined ? {} : { amount }),
+      })
+    else if (amount === undefined) fault('sublet-price', 'ERR_REQUIRED')
+    else adjustments.push({ kind: 'sublet', step, name, cost: amount, why })
   }
+  adjustments.push(...levelsOf(form, reason), ...notesOf(form, reason))
+  const numberOf = (field: string, most: number): number | undefined => {
+    const typed = textOf(form, field)
+    if (typed === undefined) return undefined
+    const n = Number(typedNumber(typed) ?? Number.NaN)
+    if (n >= 0 && n <= most) return n
+    fault(field, 'ERR_NUMBER')
+    return undefined
+  }
+  const wholeIn = (field: string, least: number, most: number): number | undefined => {
+    const n = wholeOf(form, field)
+    if (n === undefined || (n >= least && n <= most)) return n
+    fault(field, 'ERR_NUMBER')
+    return undefined
+  }
+  const begins = textOf(form, 'begins')
+  if (begins !== undefined && !parseDate(begins).ok) fault('begins', 'ERR_DATE')
   const discount = moneyOf('discount')
-  const people = wholeOf(form, 'people')
-  if (people !== undefined && !(people >= 1 && people <= 6)) fault('people', 'ERR_NUMBER')
-  if (discount !== undefined && discount > 0)
-    adjustments.push({ kind: 'discount', amount: discount, why: reason('whole-why') })
-  if (people !== undefined && people >= 1 && people <= 6)
-    adjustments.push({
-      kind: 'people',
-      people,
-      why: textOf(form, 'whole-why') ?? reason('whole-why'),
-    })
-  return { adjustments, faults }
+  const surcharge = moneyOf('surcharge')
+  const share = numberOf('discount-share', 100)
+  const km = numberOf('travel', 2000)
+  const days = wholeIn('bay-days', 0, 365)
+  const people = wholeIn('people', 1, 6)
+  const whole: Bare[] = [
+    ...(discount ? [{ kind: 'discount' as const, amount: discount }] : []),
+    ...(share ? [{ kind: 'discount-share' as const, basisPoints: Math.round(share * 100) }] : []),
+    ...(surcharge ? [{ kind: 'surcharge' as const, amount: surcharge }] : []),
+    ...(km === undefined ? [] : [{ kind: 'travel' as const, metres: Math.round(km * 1000) }]),
+    ...(days === undefined ? [] : [{ kind: 'bay-days' as const, days }]),
+    ...(people === undefined ? [] : [{ kind: 'people' as const, people }]),
+    ...(begins === undefined ? [] : [{ kind: 'start' as const, day: begins }]),
+  ]
+  if (whole.length > 0) {
+    const why = reason('whole-why')
+    adjustments.push(...whole.map((a) => ({ ...a, why })))
+  }
+  return {
+    adjustments,
+    faults,
+    deposit: moneyOf('deposit'),
+    validDays: wholeIn('valid-days', 1, 365),
+  }
 }

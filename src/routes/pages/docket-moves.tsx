@@ -1,13 +1,30 @@
 import { STATES } from '../../docket/states'
+import { typedNumber } from '../../intake/typed-number'
+import { minorFromDecimal } from '../../kernel/currency'
 import { paths } from '../../pages/paths'
 import { checkMatch, openDesk } from '../acts/desk'
-import { dateJob, move } from '../acts/moving'
+import { dateJob } from '../acts/moving'
 import { eraseMine } from '../acts/my-data'
 import { reply } from '../acts/replying'
+import { moveAndTell } from '../acts/telling'
 import { invalid } from '../http/problem'
-import { type Route, route } from '../route'
-import { back, load } from './docket-render'
-import { formOf, orAgain, seeOther, textOf, withRev } from './page'
+import { type Form, type Route, route } from '../route'
+import { back, docketPage, inForce, load, messageView } from './docket-render'
+import { type Any, formOf, orAgain, seeOther, textOf, wholeOf, withRev } from './page'
+
+/** The inspection as it is offered: both figures, or neither. */
+const lookOverOf = (call: Any, form: Form, to: string) => {
+  const typed = textOf(form, 'look-amount')
+  if (to !== 'look-over' || form.get('look-minutes') === null) return null
+  const minutes = wholeOf(form, 'look-minutes') ?? Number.NaN
+  const minor = minorFromDecimal(typedNumber(typed ?? '') ?? '', call.studio.profile.currency)
+  const faults = [
+    ...(minutes >= 5 && minutes <= 600 ? [] : [{ pointer: '/look-minutes', code: 'ERR_NUMBER' }]),
+    ...(minor.ok ? [] : [{ pointer: '/look-amount', code: 'ERR_NUMBER' }]),
+  ]
+  if (faults.length > 0 || !minor.ok) throw invalid(faults)
+  return { minutes, amount: minor.value }
+}
 
 export const docketMoveRoutes: readonly Route[] = [
   route({
@@ -34,6 +51,7 @@ export const docketMoveRoutes: readonly Route[] = [
           return seeOther(paths.docket(desk.id), { writes: done.writes })
         },
         (problem) => back(call, problem, desk),
+        ['invalid', 'stale'],
       )
     },
   }),
@@ -45,19 +63,30 @@ export const docketMoveRoutes: readonly Route[] = [
     rights: 'bench',
     summary: 'Move a docket by hand.',
     body: 'form',
-    answers: { 303: null },
+    answers: { 303: null, 200: 'other' },
     load,
     act: (call) => {
       const desk = openDesk(call.loaded)
       const form = formOf(call)
       const to = STATES.find((s) => s === form.get('to'))
       return orAgain(
-        () => {
+        async () => {
           if (!to) throw invalid([{ pointer: '/to', code: 'ERR_VALUE' }])
-          const done = move(withRev(call, form), desk, to, textOf(form, 'why')?.slice(0, 1000))
-          return seeOther(paths.docket(desk.id), { writes: done.writes })
+          const lookOver = lookOverOf(call, form, to)
+          const done = await moveAndTell(
+            withRev(call, form),
+            desk,
+            to,
+            textOf(form, 'why')?.slice(0, 1000),
+            { turn: textOf(form, 'turn')?.slice(0, 1000), ...(lookOver ? { lookOver } : {}) },
+          )
+          if (done.message === null) return seeOther(paths.docket(desk.id), { writes: done.writes })
+          const now = { ...desk, docket: done.docket }
+          const message = messageView(call, desk, done.message)
+          return { ...docketPage(call, now, inForce(now), { message }), writes: done.writes }
         },
         (problem) => back(call, problem, desk),
+        ['invalid', 'stale'],
       )
     },
   }),
@@ -82,6 +111,7 @@ export const docketMoveRoutes: readonly Route[] = [
           return seeOther(paths.docket(desk.id), { writes })
         },
         (problem) => back(call, problem, desk),
+        ['invalid', 'stale'],
       )
     },
   }),

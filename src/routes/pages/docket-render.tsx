@@ -2,6 +2,7 @@ import type { Adjustment } from '../../docket/kinds'
 import type { State } from '../../docket/states'
 import { paths } from '../../pages/paths'
 import { DocketPage, type DocketPageProps } from '../../pages/studio/docket-page'
+import type { LastVisit, MessageView, StaleView } from '../../pages/studio/docket-view'
 import { type Desk, deskLoad } from '../acts/desk'
 import type { Problem } from '../http/problem'
 import type { Outcome } from '../route'
@@ -23,46 +24,63 @@ export const SHEET = new Set<State>([
   'handed-over',
 ])
 
-/** The studio's own work names stay the same from one revision to the next. */
-export const ownStep = (desk: Desk): string => {
-  const used = new Set(
-    desk.docket.revisions.flatMap((r) =>
-      r.adjustments.flatMap((a) => (a.kind === 'add' ? [a.step] : [])),
-    ),
-  )
-  let n = used.size + 1
-  while (used.has(`own-${n}`)) n += 1
-  return `own-${n}`
-}
-
 export const inForce = (desk: Desk): readonly Adjustment[] =>
   desk.docket.revisions.at(-1)?.adjustments ?? []
+
+type Shown = Partial<Pick<DocketPageProps, 'errors' | 'kept' | 'trial' | 'stale' | 'message'>> & {
+  readonly last?: LastVisit | undefined
+}
 
 export const docketPage = (
   call: Any,
   desk: Desk,
   adjustments: readonly Adjustment[],
-  more: Partial<Pick<DocketPageProps, 'errors' | 'kept' | 'trial' | 'message'>> = {},
+  more: Shown = {},
   status = 200,
 ): Outcome => {
   const reference = desk.docket.reference
+  const { last, ...props } = more
+  const view = docketView(call, desk, adjustments)
   return page(
     <DocketPage
       frame={frameOf(call, reference ? { who: reference, reference } : {})}
-      docket={docketView(call, desk, adjustments)}
+      docket={last ? { ...view, last } : view}
       once={onceOf(call)}
       {...(SHEET.has(desk.docket.state) ? { benchHref: paths.bench(desk.id) } : {})}
-      {...more}
+      {...(desk.docket.state === 'answering' && desk.docket.from === 'studio'
+        ? { answersHref: paths.conversation(desk.id) }
+        : {})}
+      {...props}
     />,
     status,
   )
 }
 
-export const back = (call: Any, problem: Problem, desk: Desk): Outcome =>
-  docketPage(
-    call,
-    desk,
-    inForce(desk),
-    { errors: fieldErrors(call, problem), kept: keptOf(formOf(call)) },
-    422,
-  )
+/** A refused form comes back as it was typed; a stale one also says what was written meanwhile. */
+export const back = (call: Any, problem: Problem, desk: Desk): Outcome => {
+  const kept = keptOf(formOf(call))
+  if (problem.code === 'stale')
+    return docketPage(call, desk, inForce(desk), { kept, stale: staleView(problem) }, 412)
+  return docketPage(call, desk, inForce(desk), { errors: fieldErrors(call, problem), kept }, 422)
+}
+
+/** What was written meanwhile, as the problem tells it. */
+export const staleView = (problem: Problem, both: readonly string[] = []): StaleView => ({
+  lines: (problem.more.changed as StaleView['lines'] | undefined) ?? [],
+  both,
+})
+
+/** What the customer should read, ready to paste and to send. */
+export const messageView = (call: Any, desk: Desk, text: string): MessageView => {
+  const p = desk.people[0]
+  const { words, profile } = call.studio
+  return {
+    text,
+    subject: words.say('message.subject', {
+      reference: desk.docket.reference ?? '',
+      studio: profile.name,
+    }),
+    ...(p?.email ? { email: p.email } : {}),
+    ...(p?.phone ? { phone: p.phone } : {}),
+  }
+}

@@ -1,87 +1,33 @@
 import type { Adjustment } from '../../docket/kinds'
 import type { Line } from '../../docket/line'
 import { MOVES } from '../../docket/states'
+import { isUnsure } from '../../intake/answers'
 import { script } from '../../intake/script'
 import { paths } from '../../pages/paths'
-import type { DocketView, HistoryLine } from '../../pages/studio/docket-view'
+import type {
+  DocketView,
+  FactView,
+  HistoryLine,
+  RevisionView,
+} from '../../pages/studio/docket-view'
 import { type Estimated, estimate } from '../../quote/estimate'
 import { answerText } from '../../words/answer-text'
 import type { Words } from '../../words/render'
+import { adjustmentText } from '../acts/adjustment-text'
+import { agreedRevision } from '../acts/agreed'
+import { ASKABLE } from '../acts/asking-again'
+import { mayCorrect } from '../acts/correcting'
 import type { Desk } from '../acts/desk'
 import { deskInput } from '../acts/estimating'
 import { benchFacts, factsOf } from '../acts/facts'
+import { lineText } from '../acts/line-text'
 import { movesByHand } from '../acts/moving'
 import { offerOf } from '../acts/revising'
 import type { Any } from './page'
-
-type Body = Readonly<Record<string, unknown>>
+import { changeSentences } from './quote-render'
 
 const spoken = (words: Words, key: string, otherwise: string): string =>
   words.has(key) ? words.say(key) : otherwise
-
-/** One line of the docket as a sentence. */
-const sentence = (line: Line, words: Words): string => {
-  const b = line.body as Body
-  const step = (id: unknown): string => spoken(words, `step.${String(id)}`, String(id))
-  const panel = (id: unknown): string => spoken(words, `panel.${String(id)}`, String(id))
-  switch (line.kind) {
-    case 'answered':
-    case 'unanswered':
-      return words.say(`line.${line.kind}`, {
-        question: spoken(words, `q.${String(b.question)}.prompt`, String(b.question)),
-      })
-    case 'submitted':
-      return words.say('line.submitted', { reference: String(b.reference) })
-    case 'moved':
-      return words.say('line.moved', { state: words.say(`page.state.${String(b.to)}`) })
-    case 'revised':
-      return words.say('line.revised', {
-        revision: Number(b.revision),
-        total: words.say('message.amount', { amount: (b.offer as { total: number }).total }),
-      })
-    case 'sent':
-      return words.say('line.sent', { revision: Number(b.revision) })
-    case 'decided':
-      return words.say(`line.decided.${String(b.decision)}`, { revision: Number(b.revision) })
-    case 'dated':
-      return words.say('line.dated', { date: String(b.start) })
-    case 'began':
-    case 'broke-off':
-    case 'done':
-      return words.say(`line.${line.kind}`, { step: step(b.step) })
-    case 'reading':
-      return words.say('line.reading', {
-        panel: panel(b.panel),
-        values: (b.values as readonly number[]).map(String),
-      })
-    case 'unreadable':
-    case 'allowed':
-      return words.say(`line.${line.kind}`, { panel: panel(b.panel) })
-    case 'polished':
-      return words.say('line.polished', {
-        panel: panel(b.panel),
-        sequence: spoken(words, `sequence.${String(b.sequence)}`, String(b.sequence)),
-      })
-    case 'found':
-      return words.say('line.found', { place: String(b.place) })
-    case 'removed':
-      return words.say('line.removed', { item: String(b.item) })
-    case 'checked':
-      return words.say(b.waived ? 'line.waived' : 'line.checked', {
-        check: spoken(words, `check.${String(b.check)}`, String(b.check)),
-      })
-    case 'extra-asked':
-      return words.say('line.extra-asked', {
-        total: words.say('message.amount', { amount: Number(b.amount) + Number(b.tax) }),
-      })
-    case 'extra-decided':
-      return words.say(`line.extra-decided.${String(b.decision)}`)
-    case 'struck':
-      return words.say('line.struck', { why: String(b.why) })
-    default:
-      return words.say(`line.${line.kind}`)
-  }
-}
 
 /** What somebody typed on a line; undefined for none, or when it was erased. */
 const saidOn = (desk: Desk, line: Line): string | undefined => {
@@ -96,7 +42,7 @@ const history = (desk: Desk, words: Words): readonly HistoryLine[] =>
     return {
       at: new Date(l.at).toISOString(),
       by: l.by,
-      text: sentence(l, words),
+      text: lineText(l, words),
       ...(said === undefined ? {} : { said }),
       ...(struck === undefined ? {} : { struck }),
     }
@@ -111,6 +57,69 @@ const whyMoved = (desk: Desk): string | null => {
   return texts.get(last.text.text) ?? null
 }
 
+/** Answers with what became of them: from last time, changed for the customer, asked again. */
+const facts = (call: Any, desk: Desk): readonly FactView[] => {
+  const { words } = call.studio
+  const { corrected, lastTime, askedAgain } = desk.docket
+  const all = call.who.kind === 'owner' ? factsOf(desk, words) : benchFacts(desk, words)
+  return all.map((f) => {
+    const changed = corrected[f.question]
+    const why = changed?.text ? (desk.texts.get(changed.text) ?? '') : ''
+    return {
+      ...f,
+      ...(changed ? { corrected: why } : {}),
+      ...(lastTime.includes(f.question) ? { lastTime: true } : {}),
+      ...(askedAgain.some((a) => a.question === f.question) ? { askedAgain: true } : {}),
+    }
+  })
+}
+
+/** Revisions with what each changes against the one before. */
+const revisions = (desk: Desk, words: Words): readonly RevisionView[] =>
+  desk.docket.revisions.map((r, i) => ({
+    ...r,
+    changes: i === 0 ? [] : changeSentences(desk.docket.revisions[i - 1] ?? null, r, words),
+  }))
+
+const ownQuestions = (call: Any, desk: Desk) => {
+  const asked = call.studio.profile.ownQuestions ?? []
+  const { ownAnswers } = desk.docket
+  const gone = Object.entries(ownAnswers).filter(([id]) => !asked.some((q) => q.id === id))
+  return [...asked, ...gone.map(([id, a]) => ({ id, prompt: a.prompt }))].map(({ id, prompt }) => {
+    const answer = ownAnswers[id]
+    return { id, prompt, answer: answer?.text ? (desk.texts.get(answer.text) ?? null) : null }
+  })
+}
+
+/** What is dated and agreed, for the lead of the page. */
+const ahead = (desk: Desk) => {
+  const { dated, agreed } = desk.docket
+  const revision = agreed ? agreedRevision(desk) : null
+  return {
+    ...(revision ? { agreedTotal: revision.offer.total } : {}),
+    ...(dated
+      ? {
+          dated: {
+            start: dated.start,
+            readyLikely: dated.readyLikely,
+            readyCautious: dated.readyCautious,
+            ...(dated.startMinute === undefined ? {} : { startMinute: dated.startMinute }),
+          },
+        }
+      : {}),
+  }
+}
+
+/** The estimate behind a docket's page; null while too little is known. */
+export const madeFor = (
+  call: Any,
+  desk: Desk,
+  adjustments: readonly Adjustment[],
+): Estimated | null =>
+  desk.replayed.needed.length === 0 || desk.docket.submittedAt !== null
+    ? estimate(deskInput(call.studio, call.now, desk, adjustments))
+    : null
+
 /** The docket as the studio looks at it, with the figures of these adjustments. */
 export const docketView = (
   call: Any,
@@ -118,15 +127,14 @@ export const docketView = (
   adjustments: readonly Adjustment[],
 ): DocketView => {
   const { words } = call.studio
-  const ready = desk.replayed.needed.length === 0 || desk.docket.submittedAt !== null
-  const made: Estimated | null = ready
-    ? estimate(deskInput(call.studio, call.now, desk, adjustments))
-    : null
+  const made = madeFor(call, desk, adjustments)
+  const owner = call.who.kind === 'owner'
   const p = desk.people[0]
   const asked = desk.docket.asked
     ? desk.docket.decisions.findLast((d) => d.decision === 'ask')
     : null
   const moves = MOVES[desk.docket.state]
+  const prompt = (id: string): string => spoken(words, `q.${id}.prompt`, id)
   return {
     id: desk.id,
     rev: desk.docket.rev,
@@ -134,35 +142,47 @@ export const docketView = (
     state: desk.docket.state,
     whyMoved: whyMoved(desk),
     car: desk.head?.title ?? '',
+    ...(p?.plate && owner ? { plate: p.plate } : {}),
     person:
-      p?.name && call.who.kind === 'owner'
+      p?.name && owner
         ? {
             name: p.name,
             ...(p.email ? { email: p.email } : {}),
             ...(p.phone ? { phone: p.phone } : {}),
           }
         : null,
-    facts: call.who.kind === 'owner' ? factsOf(desk, words) : benchFacts(desk, words),
+    facts: facts(call, desk),
     photos: desk.photos.map((photo) => ({
       photo: photo.id,
       subject: spoken(words, `photo.${photo.subject}`, words.say('photo')),
       src: paths.docketPhoto(desk.id, photo.id),
     })),
     unknowns: made ? made.openPoints.map((o) => words.say(`open.${o.id}`)) : [],
+    unsure: desk.replayed.answered
+      .filter(({ answer }) => isUnsure(answer))
+      .map(({ question }) => ({ question: question.id, prompt: prompt(question.id) })),
+    waiting: desk.docket.askedAgain.map((a) => ({
+      prompt: prompt(a.question),
+      text: a.text ? (desk.texts.get(a.text) ?? null) : null,
+    })),
     contradictions: desk.replayed.answered
       .filter(({ question }) => question.id === 'year-check' || question.id === 'system-check')
       .map(({ question, answer }) => answerText(question, answer, words)),
     estimate: made,
     offer: made ? offerOf(made) : null,
     adjustments,
-    dropped: made?.adjusted.dropped.map((a) => a as Adjustment) ?? [],
-    revisions: desk.docket.revisions,
+    dropped: (made?.adjusted.dropped ?? []).map((a) => adjustmentText(a, words)),
+    revisions: revisions(desk, words),
     question: asked?.text ? (desk.texts.get(asked.text.text) ?? null) : null,
     moves: [
       ...movesByHand(desk.docket.state),
       ...(moves.includes('dated') ? ['dated' as const] : []),
     ],
     history: history(desk, words),
+    own: owner ? ownQuestions(call, desk) : [],
+    canCorrect: owner && mayCorrect(desk.docket.state),
+    canAsk: owner && ASKABLE.includes(desk.docket.state),
+    ...ahead(desk),
   }
 }
 

@@ -1,11 +1,13 @@
 import { paths } from '../../pages/paths'
-import type { MessageView } from '../../pages/studio/docket-view'
-import { openDesk } from '../acts/desk'
-import { revise, revisionOf, send } from '../acts/revising'
+import { selectLinesOfLast } from '../../store/lines'
+import { type Desk, openDesk } from '../acts/desk'
+import { revise, revisionOf } from '../acts/revising'
 import { invalid, Problem } from '../http/problem'
 import { type Outcome, type Route, route } from '../route'
 import { adjustmentsOf } from './adjust-form'
-import { docketPage, inForce, load, ownStep } from './docket-render'
+import { back, docketPage, inForce, load } from './docket-render'
+import { merged, sentPage, stepNames, tried, withOwn } from './docket-revise'
+import { lastVisit } from './last-visit'
 import { fieldErrors, formOf, keptOf, orAgain, seeOther, textOf, withRev } from './page'
 
 export const docketPageRoutes: readonly Route[] = [
@@ -17,10 +19,11 @@ export const docketPageRoutes: readonly Route[] = [
     rights: 'bench',
     summary: 'One docket with everything behind its figures.',
     answers: { 200: 'other' },
-    load,
+    load: (input) => ({ ...load(input), last: selectLinesOfLast(input.params.id ?? '') }),
     act: (call) => {
       const desk = openDesk(call.loaded)
-      return docketPage(call, desk, inForce(desk))
+      const last = lastVisit(call, call.loaded.last)
+      return docketPage(call, desk, inForce(desk), { last })
     },
   }),
   route({
@@ -47,37 +50,43 @@ export const docketPageRoutes: readonly Route[] = [
     rights: 'owner',
     summary: 'Try adjustments, or save them as the next revision.',
     body: 'form',
-    answers: { 303: null },
+    answers: { 303: null, 200: 'other' },
     load,
     act: (call) => {
       const desk = openDesk(call.loaded)
       const form = formOf(call)
-      const step = ownStep(desk)
-      const read = adjustmentsOf(form, call.studio.profile.currency, () => step)
-      const kept = inForce(desk).filter(
-        (a) =>
-          a.kind === 'add' &&
-          !read.adjustments.some((b) => b.kind === 'remove' && b.step === a.step),
-      )
-      const all = [...kept, ...read.adjustments.filter((a) => !kept.includes(a))]
+      const read = adjustmentsOf(form, call.studio.profile.currency, stepNames(desk))
+      const posted = (state: Desk) => withOwn(inForce(state), read.adjustments)
+      const all = posted(desk)
       const again = (problem: Problem): Outcome =>
-        docketPage(
-          call,
-          desk,
-          inForce(desk),
-          { errors: fieldErrors(call, problem), kept: keptOf(form) },
-          422,
-        )
-      return orAgain(async () => {
-        if (read.faults.length > 0) throw invalid(read.faults)
-        if (form.get('act') === 'try')
-          return docketPage(call, desk, all, { trial: true, kept: keptOf(form) })
-        const done = await revise(withRev(call, form), desk, {
-          adjustments: all,
-          message: textOf(form, 'message')?.slice(0, 2000),
-        })
-        return seeOther(`${paths.docket(desk.id)}#revisions`, { writes: done.writes })
-      }, again)
+        problem.code === 'stale'
+          ? merged(call, desk, posted, problem)
+          : docketPage(
+              call,
+              desk,
+              inForce(desk),
+              { errors: fieldErrors(call, problem), kept: keptOf(form) },
+              422,
+            )
+      return orAgain(
+        async () => {
+          if (read.faults.length > 0) throw invalid(read.faults)
+          if (form.get('act') === 'try') return tried(call, desk, all, read.deposit)
+          const seen = withRev(call, form)
+          const given = {
+            adjustments: all,
+            message: textOf(form, 'message')?.slice(0, 2000),
+            deposit: read.deposit,
+            validDays: read.validDays,
+          }
+          const done = await revise(seen, desk, given)
+          if (form.get('act') !== 'send')
+            return seeOther(`${paths.docket(desk.id)}#revisions`, { writes: done.writes })
+          return sentPage(call, { ...desk, lines: done.lines, docket: done.docket }, done.writes)
+        },
+        again,
+        ['invalid', 'stale'],
+      )
     },
   }),
   route({
@@ -90,22 +99,14 @@ export const docketPageRoutes: readonly Route[] = [
     body: 'form',
     answers: { 200: 'other' },
     load,
-    act: async (call) => {
+    act: (call) => {
       const desk = openDesk(call.loaded)
       const revision = revisionOf(desk.docket, call.params.n ?? '')
-      const done = await send(withRev(call, formOf(call)), desk, revision)
-      const p = desk.people[0]
-      const message: MessageView = {
-        text: done.message,
-        subject: call.studio.words.say('message.subject', {
-          reference: desk.docket.reference ?? '',
-          studio: call.studio.profile.name,
-        }),
-        ...(p?.email ? { email: p.email } : {}),
-        ...(p?.phone ? { phone: p.phone } : {}),
-      }
-      const now = { ...desk, docket: done.docket }
-      return { ...docketPage(call, now, inForce(now), { message }), writes: done.writes }
+      return orAgain(
+        () => sentPage(withRev(call, formOf(call)), desk, [], revision),
+        (problem) => back(call, problem, desk),
+        ['stale'],
+      )
     },
   }),
 ]

@@ -4,6 +4,7 @@ import { benchPageRoutes } from './bench'
 import { conversationRoutes } from './conversation'
 import { deviceRoutes } from './devices'
 import { docketPageRoutes } from './docket'
+import { docketDeskRoutes } from './docket-desk'
 import { docketMoveRoutes } from './docket-moves'
 import { handoverRoutes } from './handover'
 import { listRoutes } from './list'
@@ -30,6 +31,7 @@ export const pageRoutes: readonly Route[] = [
   ...deviceRoutes,
   ...docketPageRoutes,
   ...docketMoveRoutes,
+  ...docketDeskRoutes,
   ...benchPageRoutes,
   ...handoverRoutes,
 ]

@@ -70,15 +70,16 @@ export const fieldErrors = (call: Any, problem: Problem): readonly FieldError[] 
     return { field: parts.at(-1) ?? 'value', message }
   })
 
-/** Runs an act; faults of the input give the page again instead of a problem page. */
+/** Runs an act; faults of the input (or what else is named) give the page again, not a problem page. */
 export const orAgain = async (
   act: () => Promise<Outcome> | Outcome,
   again: (problem: Problem) => Promise<Outcome> | Outcome,
+  codes: readonly string[] = ['invalid'],
 ): Promise<Outcome> => {
   try {
     return await act()
   } catch (error) {
-    if (error instanceof Problem && error.code === 'invalid') return again(error)
+    if (error instanceof Problem && codes.includes(error.code)) return again(error)
     throw error
   }
 }

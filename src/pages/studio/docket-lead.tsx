@@ -1,0 +1,172 @@
+import type { FC } from 'hono/jsx'
+import type { Words } from '../../words/render'
+import { chanceWords } from '../parts/chance'
+import { clock, date, money } from '../parts/money-text'
+import type { DocketView, StaleView, TrialView } from './docket-view'
+
+export type LeadProps = {
+  readonly words: Words
+  readonly docket: DocketView
+  readonly trial?: TrialView
+  readonly stale?: StaleView
+}
+
+/** The offer leads while it is ours to make; later the car and its day do. */
+const AHEAD: readonly string[] = [
+  'agreed',
+  'dated',
+  'on-bench',
+  'held',
+  'finished',
+  'handed-over',
+  'part-done',
+  'uncollected',
+  'come-back',
+  'not-brought',
+  'called-off',
+]
+
+const Ahead: FC<LeadProps> = ({ words, docket: d }) => (
+  <>
+    <h1>
+      {d.dated && d.state === 'dated'
+        ? words.say(d.dated.startMinute === undefined ? 'page.lead.comes' : 'page.lead.comes-at', {
+            date: d.dated.start,
+            time: clock(words, d.dated.startMinute ?? 0),
+          })
+        : words.say(`page.lead.${d.state}`)}
+    </h1>
+    <p>
+      {d.dated && d.state !== 'handed-over'
+        ? words.say('page.lead.ready', {
+            likely: date(words, d.dated.readyLikely.slice(0, 10)),
+            cautious: date(words, d.dated.readyCautious.slice(0, 10)),
+          })
+        : ''}{' '}
+      {d.agreedTotal === undefined
+        ? ''
+        : words.say('page.lead.agreed-total', { total: d.agreedTotal })}
+    </p>
+  </>
+)
+
+const Offered: FC<LeadProps> = ({ words, docket, trial }) => {
+  const { offer, estimate } = docket
+  if (!offer) return <h1>{words.say('page.docket.no-offer')}</h1>
+  return (
+    <>
+      <h1 class="lead-figure">
+        {words.say(trial ? 'page.docket.trial' : 'page.docket.offer', {
+          total: money(words, offer.total),
+        })}
+      </h1>
+      <p>
+        {words.say('page.docket.enough', { chance: chanceWords(words, offer.chanceEnough) })}{' '}
+        {words.say('page.docket.range', { low: offer.low, high: offer.high })}{' '}
+        {estimate
+          ? words.say('page.docket.labour', {
+              low: estimate.labourMinutes.low,
+              likely: estimate.labourMinutes.likely,
+              high: estimate.labourMinutes.high,
+            })
+          : ''}
+      </p>
+    </>
+  )
+}
+
+/** Before and after of what was tried, in words, side by side. */
+const Trial: FC<{ readonly words: Words; readonly trial: TrialView }> = ({ words, trial }) => (
+  <section id="trial">
+    <p role="status">{words.say('page.docket.trial.lead')}</p>
+    <table class="stack">
+      <caption class="unseen">{words.say('page.trial')}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{words.say('page.trial.what')}</th>
+          <th scope="col">{words.say('page.trial.before')}</th>
+          <th scope="col">{words.say('page.trial.after')}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {trial.rows.map((r) => (
+          <tr>
+            <th scope="row">{r.what}</th>
+            <td data-label={words.say('page.trial.before')}>{r.before}</td>
+            <td data-label={words.say('page.trial.after')}>
+              {r.before === r.after ? r.after : <b>{r.after}</b>}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+    {trial.notesNew.length + trial.notesGone.length === 0 ? (
+      <p>{words.say('page.trial.notes-same')}</p>
+    ) : (
+      <ul>
+        {trial.notesNew.map((text) => (
+          <li>{words.say('page.trial.note-new', { text })}</li>
+        ))}
+        {trial.notesGone.map((text) => (
+          <li>{words.say('page.trial.note-gone', { text })}</li>
+        ))}
+      </ul>
+    )}
+  </section>
+)
+
+const Stale: FC<{ readonly words: Words; readonly stale: StaleView }> = ({ words, stale }) => (
+  <section id="stale">
+    <div class="note decide" role="alert">
+      <p>
+        <b>{words.say('page.stale')}</b>
+      </p>
+      <ul>
+        {stale.lines.map((l) => (
+          <li>
+            {l.text} <span class="quietly">{words.say(`page.by.${l.by}`)}</span>
+          </li>
+        ))}
+      </ul>
+      <p>{words.say('page.stale.kept')}</p>
+      {stale.both.length > 0 ? <p>{words.say('page.stale.both', { what: stale.both })}</p> : null}
+    </div>
+  </section>
+)
+
+/** What stands first: who wrote meanwhile, where the docket stands, what a trial would change. */
+export const DocketLead: FC<LeadProps> = (p) => {
+  const { words, docket, trial, stale } = p
+  const ahead = AHEAD.includes(docket.state) && !trial
+  return (
+    <>
+      {stale ? <Stale words={words} stale={stale} /> : null}
+      <section>
+        <p class="quietly">
+          {[
+            docket.reference ?? words.say('page.list.no-reference'),
+            docket.car,
+            docket.plate,
+            docket.person?.name,
+            words.say(`page.state.${docket.state}`),
+          ]
+            .filter(Boolean)
+            .join(' · ')}
+        </p>
+        {docket.whyMoved ? <p class="quietly">{docket.whyMoved}</p> : null}
+        {ahead ? <Ahead {...p} /> : <Offered {...p} />}
+        {docket.dropped.length > 0 ? (
+          <div>
+            <p>{words.say('page.docket.dropped', { n: docket.dropped.length })}</p>
+            <ul>
+              {docket.dropped.map((text) => (
+                <li>{text}</li>
+              ))}
+            </ul>
+          </div>
+        ) : null}
+      </section>
+      {trial ? <Trial words={words} trial={trial} /> : null}
+    </>
+  )
+}

@@ -1,0 +1,34 @@
+import type { Stmt } from '../../store/db'
+import { insertText } from '../../store/texts'
+import { invalid } from '../http/problem'
+import type { Call, Load } from '../route'
+import { checkMatch, type Desk, keepText, type Written, write } from './desk'
+
+/**
+ * Keeps answers to the studio's own questions, by question; what is empty or unchanged writes no line.
+ * Throws 412, and 422 for a question the settings do not have.
+ */
+export const answerOwn = (
+  call: Call<unknown, unknown, Load>,
+  desk: Desk,
+  given: Readonly<Record<string, string>>,
+) => {
+  checkMatch(call, desk)
+  const asked = call.studio.profile.ownQuestions ?? []
+  const written: Written[] = []
+  const texts: Stmt[] = []
+  for (const [question, answer] of Object.entries(given)) {
+    const was = desk.docket.ownAnswers[question]
+    const prompt = asked.find((q) => q.id === question)?.prompt ?? was?.prompt
+    if (prompt === undefined)
+      throw invalid([{ pointer: `/answers/${question}`, code: 'ERR_UNKNOWN_QUESTION' }])
+    const text = answer.trim().slice(0, 500)
+    if (text === '' || (was?.text && desk.texts.get(was.text) === text)) continue
+    const { ref, row } = keepText(call, desk.id, 'answer.own', text)
+    written.push({ kind: 'answered-own', body: { question, prompt, text: ref } })
+    texts.push(insertText(row))
+  }
+  if (written.length === 0) return { docket: desk.docket, writes: [] as readonly Stmt[] }
+  const { writes, docket } = write(call, desk, written)
+  return { docket, writes: [...writes, ...texts] }
+}
