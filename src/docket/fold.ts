@@ -5,6 +5,7 @@ import type { BodyOf } from './kinds'
 import type { Line } from './line'
 import { sorted } from './order'
 import type { State } from './states'
+import { foldToldAfter, type ToldAfter } from './told-after'
 
 /** An answer as the docket holds it: the value itself, or where its personal part stands. */
 export type HeldAnswer = Answer | { readonly person: string } | { readonly text: string }
@@ -20,38 +21,39 @@ export type Extra = BodyOf<'extra-asked'> & {
   readonly decision: (BodyOf<'extra-decided'> & { readonly at: number }) | null
 }
 
-export type Docket = AskedAgain & {
-  readonly id: string
-  /** Number of lines; the guard of the next office line. */
-  readonly rev: number
-  readonly state: State
-  readonly script: string
-  readonly language: string
-  readonly from: 'customer' | 'studio'
-  readonly openedAt: number
-  readonly changedAt: number
-  readonly answers: Readonly<Record<string, HeldAnswer>>
-  readonly answeredBy: Readonly<Record<string, string>>
-  readonly photos: readonly { readonly photo: string; readonly subject: string }[]
-  readonly reference: string | null
-  readonly submittedAt: number | null
-  readonly estimates: readonly BodyOf<'estimated'>[]
-  readonly revisions: readonly Revision[]
-  /** The revision the customer may decide on now. */
-  readonly sent: Revision | null
-  readonly decisions: readonly (BodyOf<'decided'> & { readonly at: number })[]
-  /** A question of the customer's that has not been replied to. */
-  readonly asked: boolean
-  readonly agreed: (BodyOf<'decided'> & { readonly at: number }) | null
-  readonly dated: (BodyOf<'dated'> & { readonly at: number }) | null
-  readonly whyMoved: string | null
-  /** What the last move said besides: who else may help, or the inspection on offer. */
-  readonly moved: BodyOf<'moved'> | null
-  readonly extras: readonly Extra[]
-  readonly handedOver: (BodyOf<'handed-over'> & { readonly at: number }) | null
-  readonly bench: Bench
-  readonly struck: Readonly<Record<string, string>>
-}
+export type Docket = AskedAgain &
+  ToldAfter & {
+    readonly id: string
+    /** Number of lines; the guard of the next office line. */
+    readonly rev: number
+    readonly state: State
+    readonly script: string
+    readonly language: string
+    readonly from: 'customer' | 'studio'
+    readonly openedAt: number
+    readonly changedAt: number
+    readonly answers: Readonly<Record<string, HeldAnswer>>
+    readonly answeredBy: Readonly<Record<string, string>>
+    readonly photos: readonly { readonly photo: string; readonly subject: string }[]
+    readonly reference: string | null
+    readonly submittedAt: number | null
+    readonly estimates: readonly BodyOf<'estimated'>[]
+    readonly revisions: readonly Revision[]
+    /** The revision the customer may decide on now. */
+    readonly sent: Revision | null
+    readonly decisions: readonly (BodyOf<'decided'> & { readonly at: number })[]
+    /** A question of the customer's that has not been replied to. */
+    readonly asked: boolean
+    readonly agreed: (BodyOf<'decided'> & { readonly at: number }) | null
+    readonly dated: (BodyOf<'dated'> & { readonly at: number }) | null
+    readonly whyMoved: string | null
+    /** What the last move said besides: who else may help, or the inspection on offer. */
+    readonly moved: BodyOf<'moved'> | null
+    readonly extras: readonly Extra[]
+    readonly handedOver: (BodyOf<'handed-over'> & { readonly at: number }) | null
+    readonly bench: Bench
+    readonly struck: Readonly<Record<string, string>>
+  }
 
 const EMPTY = {
   state: 'answering' as State,
@@ -190,6 +192,7 @@ export const fold = (lines: readonly Line[]): Docket => {
   return {
     ...d,
     ...foldAskedAgain(office),
+    ...foldToldAfter(office),
     id: lines[0]?.docket ?? '',
     rev: lines.reduce((most, l) => Math.max(most, l.seq), 0),
     state,

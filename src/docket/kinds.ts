@@ -188,6 +188,12 @@ export const kinds = {
     open: z.array(z.string().max(200)).max(20),
     name: maybe(text),
   }),
+  /** The owner's word some days after the hand-over: day 3, day 14, or any other time (0). */
+  'told-after': z.strictObject({
+    day: z.union([z.literal(0), z.literal(3), z.literal(14)]),
+    well: z.boolean(),
+    text: maybe(text),
+  }),
 } as const
 export type LineKind = keyof typeof kinds
 export type BodyOf<K extends LineKind> = z.infer<(typeof kinds)[K]>

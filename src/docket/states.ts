@@ -76,7 +76,7 @@ const TURN: Readonly<Record<State, Turn>> = {
  * ours whatever the state, and one we still wait for makes it theirs.
  */
 export const turnOf = (state: State, asked: boolean, waiting = false): Turn => {
-  if (asked) return TURN[state] === 'theirs' ? 'ours' : TURN[state]
+  if (asked) return TURN[state] === 'theirs' || state === 'handed-over' ? 'ours' : TURN[state]
   return waiting && state === 'received' ? 'theirs' : TURN[state]
 }
 

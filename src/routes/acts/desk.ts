@@ -134,7 +134,11 @@ const headOf = (id: string, docket: Docket, was: Head | undefined, change: HeadC
   docket: id,
   rev: docket.rev,
   state: docket.state,
-  turn: turnOf(docket.state, docket.asked || docket.answeredAgain, docket.askedAgain.length > 0),
+  turn: turnOf(
+    docket.state,
+    docket.asked || docket.answeredAgain || docket.complained,
+    docket.askedAgain.length > 0,
+  ),
   sortAt: docket.changedAt,
   reference: docket.reference,
   title: was?.title ?? '',

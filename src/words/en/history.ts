@@ -40,6 +40,8 @@ export const historyWords: Catalogue = {
   'line.struck': 'Struck a line: {why}',
   'line.noted': 'Wrote a note.',
   'line.handed-over': 'Handed over.',
+  'line.told-after.well': 'The customer says that all is well.',
+  'line.told-after.wrong': 'The customer says that something is wrong.',
 
   'nav.dockets': 'Dockets',
   'nav.settings': 'Settings',
