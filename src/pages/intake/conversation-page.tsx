@@ -24,6 +24,8 @@ export type ConversationPageProps = {
   readonly photos?: readonly PhotoView[]
   /** Answers kept but out of play as things stand, as their prompts. */
   readonly setAside?: readonly string[]
+  /** The studio asks this question once more, after sending: its words, and the way past. */
+  readonly again?: { readonly text: string | null; readonly onward: string }
 }
 
 const Progress: FC<ConversationPageProps> = ({ frame, progress }) => {
@@ -75,11 +77,15 @@ export const ConversationPage: FC<ConversationPageProps> = (p) => {
         <ol class="lines">
           {answered.map((a) => (
             <DocketLine
-              change={{
-                href: paths.question(id, a.question),
-                text: words.say('page.change'),
-                about: a.prompt,
-              }}
+              {...(p.again
+                ? {}
+                : {
+                    change: {
+                      href: paths.question(id, a.question),
+                      text: words.say('page.change'),
+                      about: a.prompt,
+                    },
+                  })}
             >
               <p class="asked">{a.prompt}</p>
               <p class="said">{a.answer}</p>
@@ -89,6 +95,14 @@ export const ConversationPage: FC<ConversationPageProps> = (p) => {
         </ol>
       </div>
       <div data-part="now">
+        {p.again ? (
+          <div class="note know" id="asked-again">
+            <p>
+              <b>{words.say('page.again.asked')}</b>
+            </p>
+            {p.again.text ? <p class="said-plainly">{p.again.text}</p> : null}
+          </div>
+        ) : null}
         {question ? (
           <QuestionForm
             words={words}
@@ -102,8 +116,8 @@ export const ConversationPage: FC<ConversationPageProps> = (p) => {
             {...(p.photos ? { photos: p.photos } : {})}
           />
         ) : null}
-        <Progress {...p} />
-        {p.changing ? (
+        {p.again ? null : <Progress {...p} />}
+        {p.changing && !p.again ? (
           <p class="elsewhere">
             <a href={paths.conversation(id)}>{words.say('page.keep-as-it-was')}</a>
           </p>
@@ -118,7 +132,13 @@ export const ConversationPage: FC<ConversationPageProps> = (p) => {
             </ul>
           </details>
         ) : null}
-        <WaysOn {...p} />
+        {p.again ? (
+          <p class="elsewhere">
+            <a href={p.again.onward}>{words.say('page.again.onward')}</a>
+          </p>
+        ) : (
+          <WaysOn {...p} />
+        )}
       </div>
     </Layout>
   )

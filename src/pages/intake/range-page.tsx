@@ -5,6 +5,7 @@ import { Layout } from '../layout'
 import { Button, Once } from '../parts/button'
 import { chanceWords } from '../parts/chance'
 import { ErrorSummary, errorFor, FieldFault, fieldId } from '../parts/error-summary'
+import { FromStudio, type FromStudioView } from '../parts/from-studio'
 import { money, roundMoney } from '../parts/money-text'
 import { NoteView } from '../parts/note-view'
 import { SpanBar } from '../parts/span-bar'
@@ -25,6 +26,8 @@ export type RangePageProps = {
   /** The first question still needed before sending; absent: ready to send. */
   readonly needed?: { readonly href: string }
   /** The paid inspection, when the studio offers one. */
+  /** What the studio asked again, changed, offered or turned down. */
+  readonly fromStudio?: FromStudioView
   readonly lookOver?: { readonly minutes: number; readonly amount: number }
   readonly once: string
   readonly errors?: readonly FieldError[]
@@ -212,6 +215,7 @@ export const RangePage: FC<RangePageProps> = (p) => {
   return (
     <Layout frame={frame} title={words.say(sent ? 'page.range.title.sent' : 'page.range.title')}>
       <ErrorSummary words={words} errors={errors} />
+      <FromStudio words={words} {...(p.fromStudio ? { view: p.fromStudio } : {})} />
       <section>
         {sent ? (
           <p role="status">{words.say('page.sent.reference', { reference: sent.reference })}</p>

@@ -10,7 +10,12 @@ import { paths } from '../paths'
 export type MyDataPageProps = {
   readonly frame: Frame
   readonly id: string
-  readonly answers: readonly { readonly prompt: string; readonly answer: string }[]
+  readonly answers: readonly {
+    readonly prompt: string
+    readonly answer: string
+    /** Why the studio changed it. */
+    readonly corrected?: string
+  }[]
   readonly photos: readonly PhotoView[]
   /** Everything else that was typed: questions, reasons. */
   readonly typed: readonly { readonly label: string; readonly text: string }[]
@@ -40,6 +45,9 @@ export const MyDataPage: FC<MyDataPageProps> = (p) => {
           <DocketLine>
             <p class="asked">{a.prompt}</p>
             <p class="said">{a.answer}</p>
+            {a.corrected === undefined ? null : (
+              <p class="reply">{words.say('page.fact.corrected', { why: a.corrected })}</p>
+            )}
           </DocketLine>
         ))}
         {p.typed.map((t) => (

@@ -2,6 +2,7 @@ import type { FC } from 'hono/jsx'
 import { type FieldError, type Frame, type Kept, keptOne } from '../frame'
 import { Layout } from '../layout'
 import { ErrorSummary } from '../parts/error-summary'
+import { FromStudio, type FromStudioView } from '../parts/from-studio'
 import { date, money, roundMoney } from '../parts/money-text'
 import { NoteView } from '../parts/note-view'
 import { SpanBar } from '../parts/span-bar'
@@ -20,6 +21,8 @@ export type QuotePageProps = {
   readonly canDecide: boolean
   /** Said instead of the form, e.g. that it was valid until a date. */
   readonly closed?: string
+  /** What the studio asked again or changed since. */
+  readonly fromStudio?: FromStudioView
   /** A question asked and what the studio replied, in order. */
   readonly talk?: readonly {
     readonly from: 'customer' | 'studio'
@@ -101,6 +104,7 @@ export const QuotePage: FC<QuotePageProps> = (p) => {
         errors={errors}
         ids={{ text: keptOne(p.kept, 'decision') === 'decline' ? 'f-decline' : 'f-ask' }}
       />
+      <FromStudio words={words} {...(p.fromStudio ? { view: p.fromStudio } : {})} />
       {!p.canDecide && p.closed ? (
         <p class="notice" role="status">
           {p.closed}

@@ -33,7 +33,7 @@ export const quoteView = (
     minutes: sent.minutes,
     days: sent.ready.days,
     message: sent.message ? (desk.texts.get(sent.message.text) ?? null) : null,
-    terms: profile.terms,
+    terms: sent.terms ?? profile.terms,
     expectation: estimate ? { text: words.say(estimate.expectation.phrase) } : null,
     decide: notes
       .filter((n) => n.decision)

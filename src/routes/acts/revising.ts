@@ -90,7 +90,7 @@ export const revise = async (call: Any, desk: Desk, given: RevisionGiven) => {
     dropped: [...made.adjusted.dropped],
     offer: given.deposit === undefined ? offer : { ...offer, deposit: given.deposit },
     validUntil: addDaysText(todayOf(call.studio, call.now), days),
-    ...(terms === '' ? {} : { terms }),
+    terms,
     minutes: {
       low: made.labourMinutes.low,
       likely: made.labourMinutes.likely,

@@ -4,7 +4,7 @@ import { RecordPage } from '../../pages/quote/record-page'
 import { answerText } from '../../words/answer-text'
 import { agreedRevision, estimateBehind } from '../acts/agreed'
 import { withdraw } from '../acts/deciding'
-import { openDesk } from '../acts/desk'
+import { type Desk, openDesk } from '../acts/desk'
 import { recordFor } from '../acts/handing-over'
 import { eraseMine } from '../acts/my-data'
 import { docketCookie, setCookie } from '../http/cookies'
@@ -13,6 +13,13 @@ import { type Route, route } from '../route'
 import { photoViews } from './conversation-view'
 import { formOf, frameOf, onceOf, page, seeOther } from './page'
 import { carOf, load, talkOf } from './quote-render'
+
+/** Why the studio changed an answer, where it did. */
+const correctedWhy = (desk: Desk, question: string): { readonly corrected?: string } => {
+  const change = desk.docket.corrected[question]
+  if (!change) return {}
+  return { corrected: change.text ? (desk.texts.get(change.text) ?? '') : '' }
+}
 
 export const afterRoutes: readonly Route[] = [
   route({
@@ -90,6 +97,7 @@ export const afterRoutes: readonly Route[] = [
           answers={desk.replayed.answered.map((a) => ({
             prompt: words.say(`q.${a.question.id}.prompt`),
             answer: answerText(a.question, a.answer, words),
+            ...correctedWhy(desk, a.question.id),
           }))}
           photos={photoViews(desk, words)}
           typed={talkOf(call, desk).map((t) => ({

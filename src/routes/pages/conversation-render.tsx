@@ -9,9 +9,11 @@ import { insertAccess } from '../../store/accesses'
 import { type Desk, deskLoad } from '../acts/desk'
 import { CUSTOMER_KEY_MS, questionOf } from '../acts/enquiry'
 import { deskInput } from '../acts/estimating'
+import { openAgain } from '../acts/open-again'
 import { questionView } from '../acts/views'
 import { newKey, sha256 } from '../http/keys'
 import { answeredViews, keptAnswer, photoViews, setAsideTexts } from './conversation-view'
+import { fromStudio } from './from-studio'
 import { type Any, frameOf, onceOf, page } from './page'
 
 export const load = ({ params }: { readonly params: Readonly<Record<string, string>> }) =>
@@ -39,6 +41,14 @@ export const conversation = (call: Any, desk: Desk, shown: Shown = {}) => {
   const question = shown.question === undefined ? desk.replayed.current : shown.question
   const kept =
     shown.kept ?? (question ? keptAnswer(question, desk.answers[question.id], words) : undefined)
+  const asked = desk.docket.askedAgain.find((a) => a.question === question?.id)
+  const again =
+    desk.docket.state === 'answering'
+      ? null
+      : {
+          text: asked?.text ? (desk.texts.get(asked.text) ?? null) : null,
+          onward: standing(desk),
+        }
   return page(
     <ConversationPage
       frame={frameOf(call, { home: paths.start })}
@@ -51,6 +61,7 @@ export const conversation = (call: Any, desk: Desk, shown: Shown = {}) => {
       canRange={firstDone(desk)}
       photos={photoViews(desk, words)}
       setAside={setAsideTexts(desk, words)}
+      {...(again ? { again } : {})}
       {...(question?.kind === 'contact'
         ? { trap: { ...TRAP, time: String(desk.docket.openedAt) } }
         : {})}
@@ -91,6 +102,7 @@ export const range = (call: Any, desk: Desk, errors: readonly FieldError[] = [],
       id={desk.id}
       estimate={made}
       shows={call.studio.profile.shows}
+      {...(reference ? { fromStudio: fromStudio(desk, call.studio.words) } : {})}
       pricesWithTax={call.studio.profile.pricesWithTax}
       once={onceOf(call)}
       errors={errors}
@@ -101,9 +113,14 @@ export const range = (call: Any, desk: Desk, errors: readonly FieldError[] = [],
   )
 }
 
+/** Where a sent enquiry leads: to what is asked again, else to where it stands; null before sending. */
 export const afterSending = (desk: Desk): string | null => {
-  const { state } = desk.docket
-  if (state === 'answering') return null
+  if (desk.docket.state === 'answering') return null
+  const open = openAgain(desk)[0]
+  return open === undefined ? standing(desk) : paths.question(desk.id, open)
+}
+
+const standing = (desk: Desk): string => {
   if (desk.docket.handedOver) return paths.record(desk.id)
   return desk.docket.sent ? paths.quote(desk.id) : paths.range(desk.id)
 }

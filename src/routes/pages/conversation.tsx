@@ -2,6 +2,7 @@ import { formValue } from '../../intake/form-value'
 import { paths } from '../../pages/paths'
 import { openDesk } from '../acts/desk'
 import { answerQuestion, questionOf } from '../acts/enquiry'
+import { openAgain } from '../acts/open-again'
 import { invalid } from '../http/problem'
 import { type Route, route } from '../route'
 import {
@@ -43,8 +44,11 @@ export const conversationRoutes: readonly Route[] = [
     act: (call) => {
       const desk = openDesk(call.loaded)
       const on = afterSending(desk)
-      if (on !== null) return seeOther(on)
       const question = questionOf(call.params.question ?? '')
+      if (on !== null) {
+        if (!openAgain(desk).includes(question.id)) return seeOther(on)
+        return conversation(call, desk, { question, changing: true })
+      }
       const { current, answered, missing } = desk.replayed
       const asked =
         missing.includes(question.id) || answered.some((a) => a.question.id === question.id)

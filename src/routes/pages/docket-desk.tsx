@@ -12,7 +12,7 @@ import { questionView } from '../acts/views'
 import { invalid, type Problem } from '../http/problem'
 import { type Route, route } from '../route'
 import { keptAnswer } from './conversation-view'
-import { back, docketPage, inForce, load, messageView } from './docket-render'
+import { back, docketPage, inForce, load, messageView, withText } from './docket-render'
 import {
   type Any,
   fieldErrors,
@@ -111,7 +111,8 @@ export const docketDeskRoutes: readonly Route[] = [
           const question = form.get('question') ?? ''
           const text = textOf(form, 'text')?.slice(0, 500)
           const done = await askAgain(withRev(call, form), desk, question, text)
-          const now = { ...desk, docket: done.docket }
+          const ref = done.docket.askedAgain.at(-1)?.text
+          const now = withText({ ...desk, docket: done.docket }, ref, text)
           const message = messageView(call, desk, done.message)
           return { ...docketPage(call, now, inForce(now), { message }), writes: done.writes }
         },

@@ -9,7 +9,7 @@ import { reply } from '../acts/replying'
 import { moveAndTell } from '../acts/telling'
 import { invalid } from '../http/problem'
 import { type Form, type Route, route } from '../route'
-import { back, docketPage, inForce, load, messageView } from './docket-render'
+import { back, docketPage, inForce, load, messageView, withText } from './docket-render'
 import { type Any, formOf, orAgain, seeOther, textOf, wholeOf, withRev } from './page'
 
 /** The inspection as it is offered: both figures, or neither. */
@@ -81,7 +81,8 @@ export const docketMoveRoutes: readonly Route[] = [
             { turn: textOf(form, 'turn')?.slice(0, 1000), ...(lookOver ? { lookOver } : {}) },
           )
           if (done.message === null) return seeOther(paths.docket(desk.id), { writes: done.writes })
-          const now = { ...desk, docket: done.docket }
+          const why = textOf(form, 'why')?.slice(0, 1000)
+          const now = withText({ ...desk, docket: done.docket }, done.docket.whyMoved, why)
           const message = messageView(call, desk, done.message)
           return { ...docketPage(call, now, inForce(now), { message }), writes: done.writes }
         },

@@ -64,6 +64,13 @@ export const back = (call: Any, problem: Problem, desk: Desk): Outcome => {
   return docketPage(call, desk, inForce(desk), { errors: fieldErrors(call, problem), kept }, 422)
 }
 
+/** A desk with a text that is being kept by this very request. */
+export const withText = (
+  desk: Desk,
+  ref: string | null | undefined,
+  text: string | undefined,
+): Desk => (ref && text ? { ...desk, texts: new Map([...desk.texts, [ref, text]]) } : desk)
+
 /** What was written meanwhile, as the problem tells it. */
 export const staleView = (problem: Problem, both: readonly string[] = []): StaleView => ({
   lines: (problem.more.changed as StaleView['lines'] | undefined) ?? [],

@@ -11,6 +11,7 @@ import { type Desk, deskLoad } from '../acts/desk'
 import { todayOf } from '../acts/estimating'
 import { lineText } from '../acts/quote-view'
 import { revisionDiff } from '../acts/revising'
+import { fromStudio } from './from-studio'
 import { type Any, frameOf, onceOf, page, seeOther } from './page'
 
 export const load = ({ params }: { readonly params: Readonly<Record<string, string>> }) => ({
@@ -93,6 +94,7 @@ export const quotePage = (
       canDecide={open}
       closed={closed}
       talk={talkOf(call, desk)}
+      fromStudio={fromStudio(desk, words)}
       quote={{
         revision: sent.revision,
         reference,
@@ -101,7 +103,7 @@ export const quotePage = (
         estimate,
         validUntil: sent.validUntil,
         sentOn: dayOf(call, sent.sentAt ?? call.now),
-        terms: profile.terms,
+        terms: sent.terms ?? profile.terms,
         taxMillionths: profile.taxMillionths,
         pricesWithTax: profile.pricesWithTax,
         ...(sent.message ? { message: desk.texts.get(sent.message.text) ?? '' } : {}),

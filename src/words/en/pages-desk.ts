@@ -11,6 +11,7 @@ export const pagesDesk: Catalogue = {
   'page.asking.button': 'Ask again',
   'page.again.asked': 'The studio asks this once more.',
   'page.again.onward': 'Not now: see where things stand',
+  'page.corrected': 'The studio changed for you:',
   'page.look': 'Offer a look-over before a price',
   'page.look.minutes': 'Minutes',
   'page.look.amount': 'Price with tax',
