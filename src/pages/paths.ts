@@ -13,6 +13,7 @@ export const paths = {
   range: (id: string) => `/e/${seg(id)}/range`,
   submission: (id: string) => `/e/${seg(id)}/submission`,
   leave: (id: string) => `/e/${seg(id)}/leave`,
+  link: (id: string) => `/e/${seg(id)}/link`,
   quote: (id: string) => `/e/${seg(id)}/quote`,
   decision: (id: string) => `/e/${seg(id)}/quote/decision`,
   extraDecision: (id: string, extra: string) => `/e/${seg(id)}/extras/${seg(extra)}/decision`,

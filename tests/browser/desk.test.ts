@@ -273,3 +273,17 @@ it('leads with the day once there is one', async () => {
   expect(await owner.page.locator('main').textContent()).toMatch(/Agreed: €[\d,]+\.\d\d with tax/)
   await leave(customer, owner)
 })
+
+it('signing out ends the device too', async () => {
+  const [owner, other] = [await visit(DESK), await visit(DESK)]
+  await signIn(owner, studio())
+  await signIn(other, studio())
+  await owner.page.goto('/studio/devices')
+  const before = await owner.page.locator('.lines > li').count()
+  await other.page.goto('/studio/devices')
+  await press(other.page, button(other, 'Sign out'))
+  expect(new URL(other.page.url()).pathname).toBe('/studio/sign-in')
+  await owner.page.reload()
+  expect(await owner.page.locator('.lines > li').count()).toBe(before - 1)
+  await leave(owner, other)
+})

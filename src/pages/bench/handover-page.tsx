@@ -70,14 +70,6 @@ export const HandoverPage: FC<HandoverPageProps> = (p) => {
         <h2>{words.say('page.record.account')}</h2>
         <table>
           <tbody>
-            {account.lines.map((l) => (
-              <tr>
-                <th scope="row">{l.name}</th>
-                <td class="n">{money(words, l.amount)}</td>
-              </tr>
-            ))}
-          </tbody>
-          <tfoot>
             <tr>
               <th scope="row">{words.say('page.quote.net')}</th>
               <td class="n">{money(words, account.net)}</td>
@@ -90,7 +82,7 @@ export const HandoverPage: FC<HandoverPageProps> = (p) => {
               <th scope="row">{words.say('page.quote.total')}</th>
               <td class="n">{money(words, account.total)}</td>
             </tr>
-          </tfoot>
+          </tbody>
         </table>
         <p class="quietly">
           {words.say('page.handover.quoted', { total: money(words, p.quotedTotal) })}
@@ -146,6 +138,21 @@ export const HandoverPage: FC<HandoverPageProps> = (p) => {
             </a>
           </div>
         </form>
+      </section>
+      <section>
+        <details>
+          <summary>{words.say('page.handover.lines', { n: account.lines.length })}</summary>
+          <table>
+            <tbody>
+              {account.lines.map((l) => (
+                <tr>
+                  <th scope="row">{l.name}</th>
+                  <td class="n">{money(words, l.amount)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </details>
       </section>
     </Layout>
   )

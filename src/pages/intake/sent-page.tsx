@@ -1,22 +1,21 @@
 import type { FC } from 'hono/jsx'
 import type { Frame } from '../frame'
 import { Layout } from '../layout'
-import { PrivateLink } from '../parts/private-link'
+import { LinkMaker } from '../parts/link-maker'
 import { paths } from '../paths'
 
 export type SentPageProps = {
   readonly frame: Frame
   readonly id: string
   readonly reference: string
-  readonly link: string
-  readonly qrSvg?: string
+  readonly once: string
 }
 
-/** It has arrived: the reference, what happens now, and the link to come back by. */
-export const SentPage: FC<SentPageProps> = ({ frame, id, reference, link, qrSvg }) => {
+/** It has arrived: the reference, what happens now, and how to come back. */
+export const SentPage: FC<SentPageProps> = ({ frame, id, reference, once }) => {
   const { words } = frame
   return (
-    <Layout frame={frame} title={words.say('page.sent.title')} scripts={['enhance.js']}>
+    <Layout frame={frame} title={words.say('page.sent.title')}>
       <section>
         <h1>{words.say('page.sent.title')}</h1>
         <p class="lead-figure">{reference}</p>
@@ -29,13 +28,7 @@ export const SentPage: FC<SentPageProps> = ({ frame, id, reference, link, qrSvg 
       </section>
       <section>
         <h2>{words.say('page.sent.keep')}</h2>
-        <PrivateLink
-          words={words}
-          link={link}
-          label={words.say('page.leave.link')}
-          {...(qrSvg ? { qrSvg } : {})}
-        />
-        <p class="quietly">{words.say('page.leave.private')}</p>
+        <LinkMaker words={words} id={id} once={once} />
         <p>
           <a href={paths.data(id)}>{words.say('page.data.see')}</a>
         </p>

@@ -56,7 +56,7 @@ export const DevicesPage: FC<DevicesPageProps> = ({ frame, devices, once, link }
                     : ''}
                 </p>
               </div>
-              <form method="post" action={paths.deviceRemoval(d.id)}>
+              <form method="post" action={d.here ? paths.signOut : paths.deviceRemoval(d.id)}>
                 <Once once={`${once}-${d.id}`} />
                 <Button quiet>
                   {words.say(d.here ? 'page.sign-out' : 'page.devices.remove')}

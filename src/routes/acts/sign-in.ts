@@ -1,12 +1,12 @@
 import type { Access } from '../../store/accesses'
-import { insertAccess, isLive, tradeLink } from '../../store/accesses'
+import { insertAccess, isLive, revokeAccess, tradeLink } from '../../store/accesses'
 import type { Stmt } from '../../store/db'
-import { insertSession } from '../../store/sessions'
+import { deleteSession, insertSession } from '../../store/sessions'
 import { setCookie, studioCookie } from '../http/cookies'
 import { ABSOLUTE_MS } from '../http/credentials'
 import { newKey, sha256 } from '../http/keys'
 import { Problem } from '../http/problem'
-import type { Call, Load } from '../route'
+import type { Call, Load, Who } from '../route'
 
 /** A sign-in link may be traded once within this time. */
 export const LINK_MS = 10 * 60_000
@@ -43,6 +43,12 @@ export const makeLink = async (
   const row = signInRow(await sha256(code), rights, name, call.now)
   return { code, link: `${call.origin}/in/${code}`, writes: [insertAccess(row)] }
 }
+
+/** Ends a browser's session and with it the device it was let in as; a bearer key stays. */
+export const signOut = (who: Who, now: number): readonly Stmt[] =>
+  (who.kind === 'owner' || who.kind === 'bench') && who.session
+    ? [deleteSession(who.session), ...(who.access ? [revokeAccess(who.access, now).stmt] : [])]
+    : []
 
 /** Trades a link for a device and a session; once, and only while it holds. */
 export const tradeForSession = async (

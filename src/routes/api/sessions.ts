@@ -1,7 +1,7 @@
 import * as z from 'zod'
 import { revokeAccess, selectAccess, selectAccesses } from '../../store/accesses'
-import { deleteSession, deleteSessionsOf } from '../../store/sessions'
-import { makeLink, tradeForSession } from '../acts/sign-in'
+import { deleteSessionsOf } from '../../store/sessions'
+import { makeLink, signOut, tradeForSession } from '../acts/sign-in'
 import { setCookie, studioCookie } from '../http/cookies'
 import { sha256 } from '../http/keys'
 import { Problem } from '../http/problem'
@@ -38,12 +38,9 @@ export const sessionRoutes: readonly Route[] = [
     rights: 'bench',
     summary: 'Sign this browser out.',
     answers: { 204: null },
-    act: ({ who, secure }) => ({
+    act: ({ who, secure, now }) => ({
       status: 204,
-      writes:
-        who.kind !== 'nobody' && who.kind !== 'customer' && who.session
-          ? [deleteSession(who.session)]
-          : [],
+      writes: signOut(who, now),
       cookies: [setCookie(studioCookie(secure), '', { secure, seconds: 0 })],
     }),
   }),

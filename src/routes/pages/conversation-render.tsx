@@ -1,17 +1,14 @@
-import { renderSVG } from 'uqr'
 import type { Question } from '../../intake/question'
 import type { FieldError, Kept } from '../../pages/frame'
 import { ConversationPage } from '../../pages/intake/conversation-page'
 import { RangePage } from '../../pages/intake/range-page'
 import { paths } from '../../pages/paths'
 import { estimate } from '../../quote/estimate'
-import { insertAccess } from '../../store/accesses'
 import { type Desk, deskLoad } from '../acts/desk'
-import { CUSTOMER_KEY_MS, questionOf } from '../acts/enquiry'
+import { questionOf } from '../acts/enquiry'
 import { deskInput } from '../acts/estimating'
 import { openAgain } from '../acts/open-again'
 import { questionView } from '../acts/views'
-import { newKey, sha256 } from '../http/keys'
 import { answeredViews, keptAnswer, photoViews, setAsideTexts } from './conversation-view'
 import { fromStudio } from './from-studio'
 import { type Any, frameOf, onceOf, page } from './page'
@@ -70,23 +67,6 @@ export const conversation = (call: Any, desk: Desk, shown: Shown = {}) => {
     />,
     shown.status ?? 200,
   )
-}
-
-export const privateLink = async (call: Any, id: string, label: string) => {
-  const key = newKey(call.deps.random)
-  const link = `${call.origin}/l/${id}/${key}`
-  const access = insertAccess({
-    hash: await sha256(key),
-    kind: 'customer',
-    docket: id,
-    label,
-    createdAt: call.now,
-    expiresAt: call.now + CUSTOMER_KEY_MS,
-    usedAt: null,
-    revokedAt: null,
-    parent: null,
-  })
-  return { link, qrSvg: renderSVG(link, { border: 2 }), writes: [access] }
 }
 
 export const range = (call: Any, desk: Desk, errors: readonly FieldError[] = [], status = 200) => {

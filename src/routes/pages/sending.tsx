@@ -1,12 +1,14 @@
 import { LeavePage } from '../../pages/intake/leave-page'
 import { SentPage } from '../../pages/intake/sent-page'
+import type { MadeLink } from '../../pages/parts/link-maker'
 import { paths } from '../../pages/paths'
-import { openDesk } from '../acts/desk'
+import { customerLink } from '../acts/customer-link'
+import { type Desk, openDesk } from '../acts/desk'
 import { submit } from '../acts/submit'
 import { invalid } from '../http/problem'
 import { type Route, route } from '../route'
-import { firstDone, load, privateLink, range } from './conversation-render'
-import { fieldErrors, formOf, frameOf, orAgain, page, seeOther } from './page'
+import { firstDone, load, range } from './conversation-render'
+import { type Any, fieldErrors, formOf, frameOf, onceOf, orAgain, page, seeOther } from './page'
 
 export const sendingRoutes: readonly Route[] = [
   route({
@@ -15,22 +17,26 @@ export const sendingRoutes: readonly Route[] = [
     method: 'GET',
     path: '/e/:id/leave',
     rights: 'customer',
-    summary: 'A private link to come back by.',
+    summary: 'How to come back; looking at it makes no link.',
+    answers: { 200: 'other' },
+    load,
+    act: (call) => leavePage(call, openDesk(call.loaded)),
+  }),
+  route({
+    id: 'page.link.make',
+    face: 'page',
+    method: 'POST',
+    path: '/e/:id/link',
+    rights: 'customer',
+    summary: 'Make a private link to come back by.',
+    body: 'form',
     answers: { 200: 'other' },
     rate: { name: 'link', perMinute: 60 },
     load,
     act: async (call) => {
       const desk = openDesk(call.loaded)
-      const { link, qrSvg, writes } = await privateLink(call, desk.id, 'come back')
-      const shown = page(
-        <LeavePage
-          frame={frameOf(call, { home: paths.start })}
-          id={desk.id}
-          link={link}
-          qrSvg={qrSvg}
-        />,
-      )
-      return { ...shown, writes }
+      const { writes, ...made } = await customerLink(call, desk.id, 'come back')
+      return { ...leavePage(call, desk, made), writes }
     },
   }),
   route({
@@ -84,23 +90,29 @@ export const sendingRoutes: readonly Route[] = [
     rights: 'customer',
     summary: 'The enquiry has arrived; what happens next.',
     answers: { 200: 'other' },
-    rate: { name: 'link', perMinute: 60 },
     load,
-    act: async (call) => {
+    act: (call) => {
       const desk = openDesk(call.loaded)
       const { reference } = desk.docket
       if (reference === null) return seeOther(paths.conversation(desk.id))
-      const { link, qrSvg, writes } = await privateLink(call, desk.id, 'sent')
-      const shown = page(
+      return page(
         <SentPage
           frame={frameOf(call, { home: paths.start, who: reference, reference })}
           id={desk.id}
           reference={reference}
-          link={link}
-          qrSvg={qrSvg}
+          once={onceOf(call)}
         />,
       )
-      return { ...shown, writes }
     },
   }),
 ]
+
+const leavePage = (call: Any, desk: Desk, made?: MadeLink) =>
+  page(
+    <LeavePage
+      frame={frameOf(call, { home: paths.start })}
+      id={desk.id}
+      once={onceOf(call)}
+      {...(made ? { made } : {})}
+    />,
+  )

@@ -1,8 +1,7 @@
 import { paths } from '../../pages/paths'
 import { SignInPage } from '../../pages/studio/sign-in-page'
 import { selectAccess } from '../../store/accesses'
-import { deleteSession } from '../../store/sessions'
-import { tradeForSession } from '../acts/sign-in'
+import { signOut, tradeForSession } from '../acts/sign-in'
 import { setCookie, studioCookie } from '../http/cookies'
 import { sha256 } from '../http/keys'
 import { Problem } from '../http/problem'
@@ -81,9 +80,9 @@ export const signInRoutes: readonly Route[] = [
     summary: 'Sign this browser out.',
     body: 'form',
     answers: { 303: null },
-    act: ({ who, secure }) =>
+    act: ({ who, secure, now }) =>
       seeOther(paths.signIn, {
-        writes: 'session' in who && who.session ? [deleteSession(who.session)] : [],
+        writes: signOut(who, now),
         cookies: [setCookie(studioCookie(secure), '', { secure, seconds: 0 })],
       }),
   }),

@@ -12,6 +12,7 @@ export const pagesDesk: Catalogue = {
   'page.again.asked': 'The studio asks this once more.',
   'page.again.onward': 'Not now: see where things stand',
   'page.corrected': 'The studio changed for you:',
+  'page.handover.lines': 'All {n|one line|# lines} of the account',
   'page.look': 'Offer a look-over before a price',
   'page.look.minutes': 'Minutes',
   'page.look.amount': 'Price with tax',
