@@ -114,6 +114,12 @@ export const ListPage: FC<ListPageProps> = ({
             </a>
           </div>
         ) : null}
+        <form method="get" action={paths.studio} role="search" class="screen-only">
+          <Field name="q" type="search" label={words.say('page.list.search')} value={q ?? ''} />
+          <div class="acts">
+            <Button quiet>{words.say('page.list.search.button')}</Button>
+          </div>
+        </form>
       </section>
       {rows.length === 0 ? (
         <section>
@@ -126,21 +132,15 @@ export const ListPage: FC<ListPageProps> = ({
           ))}
         </ol>
       )}
-      <section class="screen-only">
-        {nextHref ? (
+      {nextHref ? (
+        <section class="screen-only">
           <p>
             <a href={nextHref} rel="next">
               {words.say('page.list.next')}
             </a>
           </p>
-        ) : null}
-        <form method="get" action={paths.studio} role="search">
-          <Field name="q" type="search" label={words.say('page.list.search')} value={q ?? ''} />
-          <div class="acts">
-            <Button quiet>{words.say('page.list.search.button')}</Button>
-          </div>
-        </form>
-      </section>
+        </section>
+      ) : null}
     </Layout>
   )
 }
