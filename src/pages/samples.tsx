@@ -213,9 +213,18 @@ export const samplePages = (assets: Assets, t: Typed = PLAIN): Readonly<Record<s
     range: <RangePage {...range} />,
     'range-sent': <RangePage {...range} sent={{ reference: 'K7P-3QX' }} />,
     'range-after-review': <RangePage {...range} shows="after-review" needed={{ href: '/e/d1' }} />,
+    'range-from': <RangePage {...range} shows="from" />,
     link: <LinkPage frame={frame} action="/in" fields={{ code: t.text }} opens="quote" oneUse />,
-    leave: <LeavePage frame={own} id="d1" link="https://example.org/l/abc" />,
-    sent: <SentPage frame={own} id="d1" reference="K7P-3QX" link="https://example.org/l/abc" />,
+    leave: <LeavePage frame={own} id="d1" once="k1" />,
+    'leave-link': (
+      <LeavePage
+        frame={own}
+        id="d1"
+        once="k1"
+        made={{ link: 'https://example.org/l/abc', qrSvg: '<svg></svg>', until: '2026-12-01' }}
+      />
+    ),
+    sent: <SentPage frame={own} id="d1" reference="K7P-3QX" once="k1" />,
     problem: (
       <ProblemPage
         frame={frame}

@@ -41,6 +41,8 @@ it(
     await at(`/e/${id}`, 'all asked')
     await at(`/e/${id}/leave`, 'leave')
     await page.goto(`/e/${id}/leave`)
+    await press(page, button(v, 'Make me a private link'))
+    wrong.push(...(await look(v, 'link made')))
     await at(await page.getByLabel('Your private link').inputValue(), 'private link')
     await at(`/e/${id}/range`, 'range')
     await press(page, button(v, 'Send it'))

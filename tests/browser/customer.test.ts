@@ -81,6 +81,8 @@ describe.each([
 
     // Leaving gives a link; looking at it changes nothing, pressing its button opens the same docket.
     await press(page, page.getByRole('link', { name: 'Leave now and come back later' }))
+    expect(await page.getByLabel('Your private link').count()).toBe(0)
+    await press(page, page.getByRole('button', { name: 'Make me a private link' }))
     const link = await page.getByLabel('Your private link').inputValue()
     const other = await visit({ javaScriptEnabled: js })
     for (const _ of [1, 2]) {

@@ -23,6 +23,8 @@ const SAMPLES: Readonly<Record<string, Given>> = {
   'enquiry.answer': { json: (d) => d.value },
   'enquiry.submit': { json: () => ({ consent: true }) },
   'enquiry.estimate': { stage: 'quoted' },
+  'enquiry.link': { json: nothing },
+  'page.link.make': { form: nothing },
   'quote.read': { stage: 'quoted' },
   'quote.decide': { stage: 'quoted', json: () => ({ decision: 'decline', revision: 1 }) },
   'extra.decide': { stage: 'dated', json: () => ({ decision: 'agree', name: 'Robin Ash' }) },

@@ -71,7 +71,7 @@ const Headline: FC<RangePageProps> = ({
         more={[words.say('page.why.range')]}
         title={words.say('page.why.offer')}
       />
-      {budget ? (
+      {budget && shows === 'range' ? (
         <p>
           {words.say('page.range.budget', {
             amount: budget.amount,
@@ -83,8 +83,9 @@ const Headline: FC<RangePageProps> = ({
   )
 }
 
-const Days: FC<RangePageProps> = ({ frame: { words }, estimate }) => {
+const Days: FC<RangePageProps> = ({ frame: { words }, estimate, shows }) => {
   const { plan, deadline } = estimate
+  if (shows === 'after-review') return <p>{words.say('page.range.after-review.days')}</p>
   // A day says what can be said; minutes of a job that has not begun would be a false promise.
   const sameDay = plan.readyLikelyLocal.date === plan.readyCautiousLocal.date
   return (
@@ -140,7 +141,7 @@ const Notes: FC<RangePageProps> = ({ frame: { words }, estimate }) => {
   )
 }
 
-const Narrowing: FC<RangePageProps> = ({ frame: { words }, id, estimate, lookOver }) => {
+const Narrowing: FC<RangePageProps> = ({ frame: { words }, id, estimate, lookOver, shows }) => {
   const open = estimate.narrowing.filter((n) => promptOf(words, n.question) !== null).slice(0, 3)
   if (open.length === 0 && !lookOver) return null
   return (
@@ -151,7 +152,9 @@ const Narrowing: FC<RangePageProps> = ({ frame: { words }, id, estimate, lookOve
           {open.map((n) => (
             <li>
               <a href={paths.question(id, n.question)}>{promptOf(words, n.question)}</a>{' '}
-              <span class="quietly">{words.say('page.narrow.share', { share: n.share })}</span>
+              {shows === 'range' ? (
+                <span class="quietly">{words.say('page.narrow.share', { share: n.share })}</span>
+              ) : null}
             </li>
           ))}
         </ul>
@@ -229,7 +232,7 @@ export const RangePage: FC<RangePageProps> = (p) => {
         <Why words={words} because={expectation.because} />
       </section>
       <Notes {...p} />
-      <RangeWork words={words} estimate={estimate} />
+      <RangeWork words={words} estimate={estimate} shows={p.shows} />
       {sent ? (
         <section>
           <h2>{words.say('page.sent.next.title')}</h2>

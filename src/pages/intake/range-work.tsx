@@ -9,12 +9,14 @@ import { Why } from '../parts/why'
 export type RangeWorkProps = {
   readonly words: Words
   readonly estimate: Estimate
+  /** Without a figure of the whole there is none of a part. */
+  readonly shows: 'range' | 'from' | 'after-review'
 }
 
 const sourcesOf = (lines: readonly { readonly source: string }[]): string =>
   [...new Set(lines.map((l) => l.source))].join('; ')
 
-const Included: FC<RangeWorkProps> = ({ words, estimate }) => {
+const Included: FC<RangeWorkProps> = ({ words, estimate, shows }) => {
   const tracks = TRACKS.flatMap((track) => {
     const steps = estimate.steps.filter((s) => s.track === track)
     return steps.length > 0 ? [{ track, steps }] : []
@@ -35,7 +37,7 @@ const Included: FC<RangeWorkProps> = ({ words, estimate }) => {
             {steps.map((s) => (
               <li>
                 {s.name ?? words.say(`step.${s.id}`)}
-                {s.byTime ? (
+                {s.byTime && shows === 'range' ? (
                   <span class="quietly">
                     {' '}
                     {words.say('page.work.by-time', { cap: hours(words, s.byTime.capMinutes) })}
@@ -57,19 +59,20 @@ const name = (words: Words, c: CouldAdd): string =>
 /** Lines shown at first; the rest, each less likely or smaller, stands folded. */
 const MOST_COULD_ADD = 6
 
-const CouldAddList: FC<{ readonly words: Words; readonly lines: readonly CouldAdd[] }> = ({
-  words,
-  lines,
-}) => (
+const CouldAddList: FC<
+  Omit<RangeWorkProps, 'estimate'> & { readonly lines: readonly CouldAdd[] }
+> = ({ words, lines, shows }) => (
   <ul class="plain">
     {lines.map((c) => (
       <li>
         {name(words, c)}{' '}
         <span class="quietly">
-          {words.say('page.could-add.line', {
-            chance: chanceWords(words, c.probability),
-            price: roundMoney(words, c.price),
-          })}
+          {shows === 'after-review'
+            ? chanceWords(words, c.probability)
+            : words.say('page.could-add.line', {
+                chance: chanceWords(words, c.probability),
+                price: roundMoney(words, c.price),
+              })}
         </span>
         <Why words={words} because={c.because} source={c.source} />
       </li>
@@ -79,7 +82,7 @@ const CouldAddList: FC<{ readonly words: Words; readonly lines: readonly CouldAd
 
 /** What is in the range, what could come on top with its chance, and what is refused. */
 export const RangeWork: FC<RangeWorkProps> = (p) => {
-  const { words, estimate } = p
+  const { words, estimate, shows } = p
   const { couldAdd, openPoints, scope } = estimate
   return (
     <>
@@ -104,13 +107,13 @@ export const RangeWork: FC<RangeWorkProps> = (p) => {
         <section>
           <h2>{words.say('page.could-add')}</h2>
           <p class="quietly">{words.say('page.could-add.lead')}</p>
-          <CouldAddList words={words} lines={couldAdd.slice(0, MOST_COULD_ADD)} />
+          <CouldAddList words={words} shows={shows} lines={couldAdd.slice(0, MOST_COULD_ADD)} />
           {couldAdd.length > MOST_COULD_ADD ? (
             <details>
               <summary>
                 {words.say('page.could-add.more', { n: couldAdd.length - MOST_COULD_ADD })}
               </summary>
-              <CouldAddList words={words} lines={couldAdd.slice(MOST_COULD_ADD)} />
+              <CouldAddList words={words} shows={shows} lines={couldAdd.slice(MOST_COULD_ADD)} />
             </details>
           ) : null}
         </section>

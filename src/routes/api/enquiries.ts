@@ -3,6 +3,8 @@ import { reader } from '../../intake/reader'
 import { replay } from '../../intake/replay'
 import { script } from '../../intake/script'
 import { estimate } from '../../quote/estimate'
+import { customerEstimate } from '../acts/customer-estimate'
+import { customerLink } from '../acts/customer-link'
 import { checkMatch, deskLoad, openDesk } from '../acts/desk'
 import { answerQuestion, openEnquiry, questionOf, unanswerQuestion } from '../acts/enquiry'
 import { deskInput } from '../acts/estimating'
@@ -10,7 +12,13 @@ import { submit } from '../acts/submit'
 import { enquiryView, estimateView, questionView } from '../acts/views'
 import { Problem } from '../http/problem'
 import { type Route, route } from '../route'
-import { enquiryAnswer, estimateAnswer, openedAnswer, submittedAnswer } from './shapes'
+import {
+  customerEstimateAnswer,
+  enquiryAnswer,
+  linkAnswer,
+  openedAnswer,
+  submittedAnswer,
+} from './shapes'
 
 const base = '/api/v1/enquiries'
 const nowYear = (now: number): number => new Date(now).getUTCFullYear()
@@ -132,7 +140,7 @@ export const enquiryRoutes: readonly Route[] = [
     path: `${base}/:id/estimate`,
     rights: 'customer',
     summary: 'The estimate so far.',
-    answers: { 200: estimateAnswer },
+    answers: { 200: customerEstimateAnswer },
     rate: { name: 'estimate', perMinute: 600 },
     load: ({ params }) => deskLoad(params.id ?? ''),
     act: ({ loaded, studio, now }) => {
@@ -144,7 +152,24 @@ export const enquiryRoutes: readonly Route[] = [
           more: { missing },
         })
       const made = estimate(deskInput(studio, now, desk))
-      return { status: 200, json: estimateView(made, studio.words, null) }
+      const view = estimateView(made, studio.words, null)
+      return { status: 200, json: customerEstimate(view, studio.profile.shows) }
+    },
+  }),
+  route({
+    id: 'enquiry.link',
+    face: 'api',
+    method: 'POST',
+    path: `${base}/:id/links`,
+    rights: 'customer',
+    summary: 'Make a private link that opens the enquiry in a browser.',
+    body: z.strictObject({}),
+    answers: { 201: linkAnswer },
+    rate: { name: 'link', perMinute: 60 },
+    load: ({ params }) => deskLoad(params.id ?? ''),
+    act: async (call) => {
+      const { link, until, writes } = await customerLink(call, openDesk(call.loaded).id, 'api')
+      return { status: 201, writes, json: { link, until } }
     },
   }),
   route({
@@ -172,7 +197,10 @@ export const enquiryRoutes: readonly Route[] = [
           reference: sent.reference,
           state: sent.docket.state,
           rev: sent.docket.rev,
-          estimate: estimateView(sent.made, call.studio.words, sent.digest),
+          estimate: customerEstimate(
+            estimateView(sent.made, call.studio.words, sent.digest),
+            call.studio.profile.shows,
+          ),
         },
       }
     },

@@ -123,3 +123,30 @@ export const estimateShape = z.looseObject({
     digest: maybe(z.string()),
   }),
 })
+
+const sparse = z.looseObject({
+  currency: z.string(),
+  steps: z.array(z.looseObject({ id, because, text })),
+  couldAdd: z.array(z.looseObject({ id, probability: z.number(), because, text })),
+  riskNotes: z.array(z.looseObject({ id, severity: z.enum(SEVERITIES), because, text })),
+  expectation: z.looseObject({ text }),
+  narrowing: z.array(z.strictObject({ question: id, text })),
+})
+
+/** What the customer gets of it, by what the studio shows before it has looked. */
+export const customerEstimateShape = z.union([
+  estimateShape.extend({ shows: z.literal('range') }),
+  sparse.extend({
+    shows: z.literal('from'),
+    offer: z.strictObject({ low: minor }),
+    price: maybe(z.never()),
+    labourMinutes: maybe(z.never()),
+  }),
+  sparse.extend({
+    shows: z.literal('after-review'),
+    offer: maybe(z.never()),
+    price: maybe(z.never()),
+    plan: maybe(z.never()),
+    labourMinutes: maybe(z.never()),
+  }),
+])

@@ -2,7 +2,7 @@ import * as z from 'zod'
 import { offer } from '../../docket/kinds'
 import { STATES, TURNS } from '../../docket/states'
 import { KINDS } from '../../intake/question'
-import { estimateShape } from './estimate-shape'
+import { customerEstimateShape, estimateShape } from './estimate-shape'
 
 /** Shapes of the answers: they stand in the API description, and tests hold every answer to them. */
 const id = z.string()
@@ -64,12 +64,14 @@ export const enquiryAnswer = z.strictObject({
 })
 
 export const estimateAnswer = estimateShape
+export const customerEstimateAnswer = customerEstimateShape
+export const linkAnswer = z.strictObject({ link: z.string(), until: z.iso.date() })
 
 export const submittedAnswer = z.strictObject({
   reference: z.string(),
   state,
   rev,
-  estimate: estimateShape,
+  estimate: customerEstimateShape,
 })
 
 const diff = z.strictObject({

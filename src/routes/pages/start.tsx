@@ -85,7 +85,7 @@ export const startRoutes: readonly Route[] = [
       const found = call.loaded.found[0]
       const id = call.params.id ?? ''
       if (found?.kind !== 'customer' || found.docket !== id || !isLive(found, call.now))
-        throw new Problem('not-yours', { detail: { key: 'problem.old-link' } })
+        throw new Problem('not-yours', { detail: { key: 'page.problem.old-link' } })
       return seeOther(paths.conversation(id), {
         cookies: [customerCookie(call, id, call.params.key ?? '')],
       })

@@ -1,10 +1,12 @@
 import type { Catalogue } from '../render'
 import { pagesBench } from './pages-bench'
+import { customerWords } from './pages-customer'
 import { pagesDesk } from './pages-desk'
 import { pagesStudio } from './pages-studio'
 
 /** Every word of the pages that is not a question, a step or a note. */
 export const pages: Catalogue = {
+  ...customerWords,
   ...pagesDesk,
   ...pagesStudio,
   ...pagesBench,
