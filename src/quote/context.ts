@@ -1,4 +1,5 @@
 import type { Zone } from '../kernel/calendar'
+import type { LimitKey } from './paint/constants'
 
 /** What the studio owns; a step that needs a missing piece is not offered and the estimate says so. */
 export const KIT = [
@@ -70,6 +71,8 @@ export type StudioSettings = {
   readonly zone: Zone
   readonly kit: readonly KitPiece[]
   readonly steps: Readonly<Record<string, StepOverride>>
+  /** Paint thresholds of the studio's own, held inside the hard limits; absent: the defaults. */
+  readonly limits?: Partial<Readonly<Record<LimitKey, number>>>
 }
 
 /** What a rule may use besides the answers: the studio, the year it is, and what has been measured. */

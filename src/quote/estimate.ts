@@ -140,7 +140,14 @@ export const estimate = (input: EstimateInput): Estimated => {
   const { answers, settings } = input
   const told = session(answers)
   const nowYear = Number(input.today.slice(0, 4))
-  const paint = paintOf(answers, nowYear, input.readings, input.gauge ?? {}, input.done)
+  const paint = paintOf(
+    answers,
+    nowYear,
+    input.readings,
+    input.gauge ?? {},
+    input.done,
+    settings.limits,
+  )
   const measured = measuredOf(paint)
   const chosen = chosenIn(input.adjustments)
   const c: Context = {

@@ -112,6 +112,7 @@ export const paintOf = (
   readings: readonly PaintSet[],
   gauge: Gauge,
   done: Parameters<typeof assessCar>[0]['done'] = [],
+  limits?: Parameters<typeof assessCar>[0]['settings'],
 ): PaintOf => {
   const r = reader(answers)
   const panels = carPanels(r)
@@ -130,6 +131,7 @@ export const paintOf = (
     readings,
     gauge,
     done,
+    ...(limits ? { settings: limits } : {}),
     ...(r.value(wish) === undefined ? {} : { wish: r.value(wish) }),
     defects: (r.value(defects) ?? []).flatMap((d) => MARKS[d] ?? []),
   })

@@ -182,4 +182,5 @@ export const engineSettings = (p: StudioProfile, rev: number, zone: Zone): Studi
   setUpMinutesPerDay: p.setUpMinutesPerDay,
   kit: p.kit,
   steps: p.steps as StudioSettings['steps'],
+  ...(p.limits ? { limits: p.limits as NonNullable<StudioSettings['limits']> } : {}),
 })

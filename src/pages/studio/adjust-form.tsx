@@ -93,6 +93,9 @@ const LineFields: FC<AdjustFormProps & { readonly step: string }> = (p) => {
   )
 }
 
+/** Lines made of charges of the whole job: they are changed there. */
+const CHARGES: readonly string[] = ['surcharge', 'travel', 'bay-days']
+
 const Row: FC<AdjustFormProps & { readonly line: Line }> = (p) => {
   const { words, docket, line } = p
   const offered = docket.offer?.lines.find((l) => l.step === line.step)
@@ -112,7 +115,7 @@ const Row: FC<AdjustFormProps & { readonly line: Line }> = (p) => {
             })}
           </p>
         ) : null}
-        <LineFields {...p} step={line.step} />
+        {CHARGES.includes(line.step) ? null : <LineFields {...p} step={line.step} />}
       </td>
       <td data-label={words.say('page.because')} class="quietly">
         {because.length > 0 ? (

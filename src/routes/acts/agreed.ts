@@ -1,6 +1,7 @@
 import type { Revision } from '../../docket/fold'
 import { benchReadings, doneSets } from '../../jobsheet/readings'
 import { type Sheet, sheetOf } from '../../jobsheet/sheet'
+import type { StudioSettings } from '../../quote/context'
 import type { Estimate, PanelPaint } from '../../quote/estimate-types'
 import { paintOf, saidVerdict } from '../../quote/paint-of'
 import type { StoredEstimate } from '../../store/estimates'
@@ -24,9 +25,13 @@ export const agreedRevision = (desk: Desk): Revision | null => {
 }
 
 /** Panels as they stand now, from the docket's own readings and sets. */
-export const panelsNow = (desk: Desk, nowYear: number): readonly PanelPaint[] => {
+export const panelsNow = (
+  desk: Desk,
+  nowYear: number,
+  limits?: StudioSettings['limits'],
+): readonly PanelPaint[] => {
   const { bench } = desk.docket
-  const paint = paintOf(desk.answers, nowYear, benchReadings(bench), {}, doneSets(bench))
+  const paint = paintOf(desk.answers, nowYear, benchReadings(bench), {}, doneSets(bench), limits)
   return paint.assessment.panels.map((p) => ({
     panel: p.panel,
     topcoat: p.topcoat,
@@ -45,6 +50,7 @@ export const sheetFor = (
   desk: Desk,
   stored: readonly StoredEstimate[],
   nowYear: number,
+  limits?: StudioSettings['limits'],
 ): { readonly sheet: Sheet; readonly revision: Revision; readonly estimate: Estimate } => {
   const revision = agreedRevision(desk)
   const estimate = estimateBehind(revision, stored)
@@ -54,7 +60,7 @@ export const sheetFor = (
       more: { state: desk.docket.state },
     })
   return {
-    sheet: sheetOf(estimate, panelsNow(desk, nowYear), desk.docket.bench),
+    sheet: sheetOf(estimate, panelsNow(desk, nowYear, limits), desk.docket.bench),
     revision,
     estimate,
   }

@@ -84,7 +84,12 @@ export const benchRoutes: readonly Route[] = [
     load: loadAll,
     act: ({ loaded, studio, now }) => {
       const desk = openDesk(loaded)
-      const { sheet, revision } = sheetFor(desk, loaded.estimates, yearOf(now))
+      const { sheet, revision } = sheetFor(
+        desk,
+        loaded.estimates,
+        yearOf(now),
+        studio.engine.limits,
+      )
       const { words } = studio
       return {
         status: 200,

@@ -127,7 +127,12 @@ export const jobRoutes: readonly Route[] = [
     load: loadAll,
     act: (call) => {
       const desk = openDesk(call.loaded)
-      const { sheet, revision } = sheetFor(desk, call.loaded.estimates, yearOf(call.now))
+      const { sheet, revision } = sheetFor(
+        desk,
+        call.loaded.estimates,
+        yearOf(call.now),
+        call.studio.engine.limits,
+      )
       const done = handOver(call, desk, call.body, sheet, revision)
       return {
         status: 200,

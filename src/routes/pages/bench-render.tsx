@@ -30,7 +30,7 @@ export const benchView = (
   stored: Stored,
   step: string | null,
 ): BenchView => {
-  const { sheet, estimate } = sheetFor(desk, stored, yearOf(call.now))
+  const { sheet, estimate } = sheetFor(desk, stored, yearOf(call.now), call.studio.engine.limits)
   const { bench, extras } = desk.docket
   const text = (ref: { readonly text: string }): string => desk.texts.get(ref.text) ?? ''
   return {
@@ -90,7 +90,7 @@ export const pageLine = (call: Any, desk: Desk, kind: string, body: Record<strin
 })
 
 export const handoverPage = (call: Any, desk: Desk, stored: Stored, problem?: Problem): Outcome => {
-  const { sheet, revision } = sheetFor(desk, stored, yearOf(call.now))
+  const { sheet, revision } = sheetFor(desk, stored, yearOf(call.now), call.studio.engine.limits)
   const { words, profile } = call.studio
   const account = accountOf(desk, revision)
   const net = decimalFromMinor(account.net, profile.currency)

@@ -34,7 +34,12 @@ export const handoverRoutes: readonly Route[] = [
       const form = formOf(call)
       return orAgain(
         () => {
-          const { sheet, revision } = sheetFor(desk, call.loaded.estimates, yearOf(call.now))
+          const { sheet, revision } = sheetFor(
+            desk,
+            call.loaded.estimates,
+            yearOf(call.now),
+            call.studio.engine.limits,
+          )
           const mileage = wholeOf(form, 'mileage')
           if (Number.isNaN(mileage)) throw invalid([{ pointer: '/mileage', code: 'ERR_NUMBER' }])
           const done = handOver(
