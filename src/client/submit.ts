@@ -27,9 +27,11 @@ const bodyOf = async (form: HTMLFormElement, pressed: HTMLElement | null): Promi
   const fields = fieldsOf(form, pressed)
   if (form.dataset.enhance !== 'photo')
     return new URLSearchParams([...fields].map(([k, v]) => [k, String(v)]))
-  const file = fields.get('file')
-  if (file instanceof File && file.size > 0)
-    fields.set('file', await reencode(file), file.name || 'photo.jpg')
+  for (const name of ['camera', 'file']) {
+    const file = fields.get(name)
+    if (file instanceof File && file.size > 0)
+      fields.set(name, await reencode(file), file.name || 'photo.jpg')
+  }
   return fields
 }
 

@@ -35,10 +35,25 @@ const sendPhotos = async (v: Visitor): Promise<void> => {
   const { page } = v
   for (const name of ['one.png', 'two.png']) {
     await page
-      .locator('input[type=file]')
+      .locator(name === 'one.png' ? 'input[name=camera]' : 'input[name=file]')
       .setInputFiles({ name, mimeType: 'image/png', buffer: picture() })
     await pressAnswer(v, page.getByRole('button', { name: 'Add this photo' }))
   }
+  expect(await page.locator('.photos img').count()).toBe(2)
+  // The guide names what is there, and the next that is missing stands chosen.
+  expect(await page.locator('.photo-step li:has-text("one here")').count()).toBe(2)
+  expect(await page.locator('select[name=subject]').inputValue()).toBe('left')
+  const alts = await page
+    .locator('.photos img')
+    .evaluateAll((e) => e.map((i) => i.getAttribute('alt')))
+  expect(alts.sort()).toEqual(['back', 'front'])
+  // What is no picture is refused in words; nothing that stands is lost.
+  const heic = Buffer.from('\0\0\0\x18ftypheic\0\0\0\0mif1heic', 'latin1')
+  await page
+    .locator('input[name=file]')
+    .setInputFiles({ name: 'three.heic', mimeType: 'image/heic', buffer: heic })
+  await pressAnswer(v, page.getByRole('button', { name: 'Add this photo' }))
+  expect(await page.locator('#faults').textContent()).toContain('HEIC')
   expect(await page.locator('.photos img').count()).toBe(2)
   await press(page, page.getByRole('button', { name: 'Remove' }).first())
   const kept = page.locator('.photos img')

@@ -2,8 +2,9 @@ import type { FC } from 'hono/jsx'
 import type { Words } from '../../words/render'
 import type { FieldError, Kept } from '../frame'
 import { Button, Once } from '../parts/button'
-import { errorFor, FieldFault, fieldId } from '../parts/error-summary'
+import { errorFor, FieldFault } from '../parts/error-summary'
 import { paths } from '../paths'
+import { PhotoForms } from './photo-forms'
 import { QuestionInput } from './question-input'
 import type { PhotoView, QuestionView, Trap } from './question-view'
 
@@ -36,54 +37,6 @@ const TrapFields: FC<{ readonly words: Words; readonly trap: Trap }> = ({ words,
     <label for="trap">{words.say('page.trap')}</label>
     <input id="trap" type="text" name={trap.field} tabindex={-1} autocomplete="off" value="" />
     <input type="hidden" name={trap.timeField} value={trap.time} />
-  </div>
-)
-
-/** Sending a photo is a form of its own, so that it works one by one and without a script. */
-const PhotoForms: FC<QuestionFormProps> = ({ words, id, question, once, photos = [], errors }) => (
-  <div class="photo-step">
-    {photos.length > 0 ? (
-      <ul class="photos">
-        {photos.map((p) => (
-          <li>
-            <img src={p.src} alt={p.subject} loading="lazy" width="120" height="90" />
-            <form method="post" action={paths.photoRemoval(id, p.photo)}>
-              <Once once={once} />
-              <Button quiet>
-                {words.say('page.photo.remove')}
-                <span class="unseen"> {p.subject}</span>
-              </Button>
-            </form>
-          </li>
-        ))}
-      </ul>
-    ) : null}
-    <form
-      method="post"
-      action={paths.photos(id)}
-      enctype="multipart/form-data"
-      data-enhance="photo"
-    >
-      <Once once={once} />
-      <input type="hidden" name="subject" value={question.id} />
-      <FieldFault name="file" message={errorFor(errors, 'file')} />
-      <div class="field">
-        <label for={fieldId('file')}>{words.say('page.photo.choose')}</label>
-        <p class="hint" id="f-file-hint">
-          {words.say('page.photo.hint')}
-        </p>
-        <input
-          id={fieldId('file')}
-          type="file"
-          name="file"
-          accept="image/jpeg,image/png,image/webp"
-          aria-describedby="f-file-hint"
-        />
-      </div>
-      <div class="acts">
-        <Button quiet>{words.say('page.photo.add')}</Button>
-      </div>
-    </form>
   </div>
 )
 

@@ -22,6 +22,8 @@ export type QuestionView = {
   readonly units?: readonly string[]
   readonly min?: number
   readonly max?: number
+  /** Pictures that would help, of a question for pictures. */
+  readonly subjects?: readonly Required<OptionView>[]
   readonly unsureAllowed: boolean
   readonly optional: boolean
 }

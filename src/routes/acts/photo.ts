@@ -12,7 +12,7 @@ const SUBJECT = /^[a-z0-9-]{1,40}$/
 
 /** Takes a picture: checked by its signature, stripped of what it tells besides the picture. */
 export const addPhoto = async (call: Call<unknown, unknown, Load>, desk: Desk, form: Form) => {
-  const file = form.file('file')
+  const file = form.file('camera') ?? form.file('file')
   if (!file) throw invalid([{ pointer: '/file', code: 'ERR_FILE_MISSING' }])
   const subject = form.get('subject') ?? 'other'
   if (!SUBJECT.test(subject)) throw invalid([{ pointer: '/subject', code: 'ERR_VALUE' }])

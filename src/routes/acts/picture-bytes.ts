@@ -8,6 +8,7 @@ export type Picture = {
 
 export type PictureFault =
   | 'ERR_FILE_TYPE'
+  | 'ERR_FILE_HEIC'
   | 'ERR_FILE_TOO_LARGE'
   | 'ERR_FILE_PIXELS'
   | 'ERR_FILE_BROKEN'

@@ -28,7 +28,9 @@ const cleanPng = (b: Uint8Array): Result<Picture, PictureFault> => {
     const length = u32(b, i)
     const type = ascii(b, i + 4, 4)
     if (i + 12 + length > b.length) return err('ERR_FILE_BROKEN')
-    if (type === 'IHDR') size = { width: u32(b, i + 8), height: u32(b, i + 12) }
+    // A second head could tell another size than the one a browser draws.
+    if ((type === 'IHDR') !== (i === 8) || (i === 8 && length !== 13)) return err('ERR_FILE_BROKEN')
+    if (i === 8) size = { width: u32(b, 16), height: u32(b, 20) }
     if (PNG_KEPT.has(type)) parts.push(b.subarray(i, i + 12 + length))
     i += 12 + length
     if (type === 'IEND')
@@ -44,6 +46,7 @@ const WEBP_KEPT = new Set(['VP8 ', 'VP8L', 'VP8X', 'ALPH', 'ICCP'])
 const cleanWebp = (b: Uint8Array): Result<Picture, PictureFault> => {
   const parts: Uint8Array[] = []
   let size: { width: number; height: number } | null = null
+  let drawn = 0
   const end = Math.min(b.length, 8 + u32le(b, 4))
   let i = 12
   while (i + 8 <= end) {
@@ -61,6 +64,7 @@ const cleanWebp = (b: Uint8Array): Result<Picture, PictureFault> => {
       const bits = u32le(b, i + 9)
       size = { width: 1 + (bits & 0x3fff), height: 1 + ((bits >>> 14) & 0x3fff) }
     }
+    if (type === 'VP8 ' || type === 'VP8L') drawn += 1
     if (WEBP_KEPT.has(type)) {
       const chunk = b.slice(i, i + 8 + padded)
       // The flags for Exif and XMP go with their chunks.
@@ -69,13 +73,19 @@ const cleanWebp = (b: Uint8Array): Result<Picture, PictureFault> => {
     }
     i += 8 + padded
   }
-  if (size === null) return err('ERR_FILE_BROKEN')
+  if (size === null || drawn !== 1) return err('ERR_FILE_BROKEN')
   const body = join(parts)
   const head = new Uint8Array(12)
   head.set(b.subarray(0, 12))
   new DataView(head.buffer).setUint32(4, 4 + body.length, true)
   return ok({ bytes: join([head, body]), mime: 'image/webp', ending: 'webp', ...size })
 }
+
+/** Brands of the ISO base media format (ISO/IEC 23008-12, annex B) that phones keep pictures in. */
+const HEIC = new Set(['heic', 'heix', 'heim', 'heis', 'hevc', 'mif1', 'msf1', 'avif'])
+
+const otherType = (b: Uint8Array): PictureFault =>
+  ascii(b, 4, 4) === 'ftyp' && HEIC.has(ascii(b, 8, 4)) ? 'ERR_FILE_HEIC' : 'ERR_FILE_TYPE'
 
 /**
  * A picture by its signature, without the data that tells who, where and with what it was taken.
@@ -90,7 +100,7 @@ export const cleanPicture = (b: Uint8Array): Result<Picture, PictureFault> => {
         ? cleanPng(b)
         : ascii(b, 0, 4) === 'RIFF' && ascii(b, 8, 4) === 'WEBP'
           ? cleanWebp(b)
-          : err('ERR_FILE_TYPE' as const)
+          : err(otherType(b))
   if (found.ok && found.value.width * found.value.height === 0) return err('ERR_FILE_BROKEN')
   if (found.ok && found.value.width * found.value.height > MOST_PIXELS)
     return err('ERR_FILE_PIXELS')

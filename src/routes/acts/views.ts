@@ -1,6 +1,8 @@
 import type { Answer, Answers } from '../../intake/answers'
 import { isUnsure } from '../../intake/answers'
+import { photoGuide } from '../../intake/photo-guide'
 import type { Phrase, Question } from '../../intake/question'
+import { reader } from '../../intake/reader'
 import { type Replayed, replay } from '../../intake/replay'
 import { script } from '../../intake/script'
 import type { Estimate } from '../../quote/estimate-types'
@@ -15,7 +17,7 @@ const say = (words: Words, phrase: Phrase) => ({
 })
 
 /** A question as the contract shows it, texts rendered. */
-export const questionView = (q: Question<unknown>, words: Words) => ({
+export const questionView = (q: Question<unknown>, words: Words, answers: Answers = {}) => ({
   id: q.id,
   kind: q.kind,
   topic: q.topic,
@@ -38,6 +40,15 @@ export const questionView = (q: Question<unknown>, words: Words) => ({
   ...(q.units ? { units: q.units } : {}),
   ...(q.min === undefined ? {} : { min: q.min }),
   ...(q.max === undefined ? {} : { max: q.max }),
+  ...(q.kind === 'photos'
+    ? {
+        subjects: photoGuide(reader(answers)).map((value) => ({
+          value,
+          label: words.say(`photo.${value}`),
+          hint: words.say(`photo.${value}.how`),
+        })),
+      }
+    : {}),
   unsureAllowed: q.unsureAllowed,
   optional: q.optional,
 })
@@ -66,7 +77,7 @@ export const enquiryView = (
     const answer = answers[id]
     return q && answer ? [answerView(q, answer, words)] : []
   }),
-  question: replayed.current === null ? null : questionView(replayed.current, words),
+  question: replayed.current === null ? null : questionView(replayed.current, words, answers),
   needed: replayed.needed,
   progress: replayed.progress,
 })

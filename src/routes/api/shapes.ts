@@ -20,6 +20,8 @@ export const questionShape = z.strictObject({
   why: text,
   how: maybe(text),
   options: maybe(z.array(z.strictObject({ value: z.string(), label: text, hint: maybe(text) }))),
+  /** What pictures would help with this car, in walking order. */
+  subjects: maybe(z.array(z.strictObject({ value: z.string(), label: text, hint: text }))),
   unit: maybe(z.string()),
   units: maybe(z.array(z.string())),
   min: maybe(z.number()),

@@ -51,7 +51,7 @@ export const conversation = (call: Any, desk: Desk, shown: Shown = {}) => {
       frame={frameOf(call, { home: paths.start })}
       id={desk.id}
       answered={answeredViews(desk, words)}
-      question={question === null ? null : questionView(question, words)}
+      question={question === null ? null : questionView(question, words, desk.answers)}
       changing={shown.changing ?? false}
       progress={desk.replayed.progress}
       once={onceOf(call)}

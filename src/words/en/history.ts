@@ -49,7 +49,7 @@ export const historyWords: Catalogue = {
   photo: 'picture',
   'photo.photos': 'picture',
   'photo.finding': 'what was found',
-  'photo.other': 'picture',
+  'photo.other': 'anything else',
   'page.sign-in.failed':
     'This code does not open anything: it was used, or it is more than ten minutes old. Make a new one.',
   'page.quote.closed': 'This quote is closed: {state}.',

@@ -53,10 +53,19 @@ export const problemWords: Catalogue = {
   'error.ERR_NO_SUCH_OPTION': 'There is no such option in this quote.',
   'error.ERR_PAST': 'This day is over.',
   'error.ERR_DATE': 'Write the day as YYYY-MM-DD.',
+  'error.ERR_PLACES':
+    'Keep the places in braces as they are in the sentence above; a message needs its link.',
+  'error.ERR_HARD_LIMIT': 'From {min} to {max}: nobody goes past that.',
+  'error.ERR_PACE': 'From 25 to 400 per cent.',
+  'error.ERR_OWN_STEP': 'One a line: name; minutes; price. The price may be left out.',
+  'error.ERR_TEAM': 'One a line: name; owner or bench.',
+  'error.ERR_LOGO_TOO_LARGE': 'This picture is too large for a heading. At most 30 kB.',
   'error.ERR_REQUIRED': 'Please fill this in.',
   'error.ERR_FILE_MISSING': 'Choose a picture first.',
   'error.ERR_FILE_TYPE':
     'Only JPEG, PNG and WebP pictures can be taken. Many phones can save as JPEG.',
+  'error.ERR_FILE_HEIC':
+    'This phone keeps its pictures in a form browsers cannot show (HEIC). Take it with the camera button here, or set the phone’s camera to “most compatible”, which makes JPEG.',
   'error.ERR_FILE_TOO_LARGE': 'This picture is too large. Send a smaller one, up to 10 MB.',
   'error.ERR_FILE_PIXELS': 'This picture has too many pixels. Send a smaller one.',
   'error.ERR_FILE_BROKEN': 'This picture could not be read. Take it again.',
