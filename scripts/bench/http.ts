@@ -4,7 +4,7 @@ import { makeScene, type Scene } from './http/scene'
 import { atMost, type BenchSection, type Measured, shown, type Target } from './section'
 
 /** Requests a route at the constant rate. */
-const PER_ROUTE = 90
+const PER_ROUTE = 60
 
 const ms = (n: number | undefined): string => (n === undefined ? '' : shown(n))
 

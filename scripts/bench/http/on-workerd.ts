@@ -1,5 +1,6 @@
 import { rm } from 'node:fs/promises'
 import { join } from 'node:path'
+import type { Readable } from 'node:stream'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import { Miniflare, type MiniflareOptions } from 'miniflare'
@@ -46,7 +47,13 @@ const measured = async (
   options: (url: string) => MiniflareOptions,
 ): Promise<Readonly<Record<string, Loaded>>> => {
   const hrana = await startHrana({ file: scene.copy(name) })
-  const edge = new Miniflare(options(hrana.url))
+  const edge = new Miniflare({
+    ...options(hrana.url),
+    handleRuntimeStdio: (stdout: Readable, stderr: Readable) => {
+      stdout.resume()
+      stderr.resume()
+    },
+  })
   try {
     const base = (await edge.ready).origin
     const pid = childrenOf(process.pid, 'workerd').at(-1) ?? null

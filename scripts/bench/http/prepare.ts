@@ -31,8 +31,8 @@ export const sender =
 type Own = { readonly id: string; readonly key: string }
 
 export type Prepared = {
-  /** Under way: its colour is answered, and answered again. */
-  readonly answering: Own
+  /** Under way: their colour is answered, and answered again, in turn. */
+  readonly answering: readonly Own[]
   /** Everything needed is answered; each is sent once. */
   readonly ready: readonly Own[]
   /** On the bench, with some hundred lines. */
@@ -65,6 +65,9 @@ const agreed = async (send: Send, owner: string, { id, key }: Own): Promise<void
   await send('POST', `${docket}/date`, { key: owner, match: done.rev, json: { start } })
 }
 
+/** As many as customers who answer at a time: nobody answers one docket twice at once. */
+const ANSWERING = 8
+
 /** A line of the bench as a device writes it. */
 export const benchLine = (n: number, at: number) => ({
   id: `line-${at}-${n}`,
@@ -82,7 +85,8 @@ export const prepare = async (
   submissions: number,
 ): Promise<Prepared> => {
   const send = sender(base)
-  const answering = await enquiry(send)
+  const answering: Own[] = []
+  for (let i = 0; i < ANSWERING; i++) answering.push(await enquiry(send))
   const ready: Own[] = []
   for (let i = 0; i < submissions; i++) ready.push(await enquiry(send))
   const dated = await enquiry(send)
