@@ -8,6 +8,8 @@ export type Frame = {
   readonly words: Words
   readonly assets: Assets
   readonly studioName: string
+  /** The studio's picture as a data URL. */
+  readonly logo?: string
   /** Where the studio's name leads; absent: plain text. */
   readonly home?: string
   /** Right of the name: a reference, a place, who is signed in. */

@@ -15,7 +15,7 @@ export type LayoutProps = {
 
 /** The whole document around a page: one skip link, one heading place, one accent, nothing inline. */
 export const Layout: FC<LayoutProps> = ({ frame, title, scripts, wide, bench, children }) => {
-  const { words, assets, studioName, home, who, nav, notice, reference } = frame
+  const { words, assets, studioName, logo, home, who, nav, notice, reference } = frame
   const look = [wide ? 'wide' : '', bench ? 'bench' : ''].filter(Boolean).join(' ')
   return (
     <html lang={words.formats.language} class={look || undefined}>
@@ -41,6 +41,7 @@ export const Layout: FC<LayoutProps> = ({ frame, title, scripts, wide, bench, ch
           </div>
           <div class="sheet-body">
             <header class="top">
+              {logo ? <img class="logo" src={logo} alt="" height="32" /> : null}
               {home ? <a href={home}>{studioName}</a> : <b>{studioName}</b>}
               {who ? <span>{who}</span> : null}
             </header>

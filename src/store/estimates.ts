@@ -25,3 +25,31 @@ export const selectEstimatesOf = (docket: string): Query<StoredEstimate> =>
         sql`${estimate.digest} in (select json_extract(${line.body}, '$.digest') from ${line} where ${line.docket} = ${docket} and ${line.kind} in ('estimated', 'revised'))`,
       ),
   )
+
+/** The inputs of one of the latest estimates, with the docket it stands on. */
+export type LatestEstimate = {
+  readonly docket: string
+  readonly reference: string | null
+  readonly title: string
+  readonly inputs: unknown
+}
+
+/** The latest estimate of each of the dockets that were worked on last, newest first. */
+export const selectLatestEstimates = (most: number): Query<LatestEstimate> => ({
+  stmt: {
+    sql: `select h.docket, h.reference, h.title, e.inputs from
+        (select docket, reference, title, sort_at from head where reference is not null
+          order by sort_at desc, docket desc limit ?) h
+      join estimate e on e.digest = (select json_extract(l.body, '$.digest') from line l
+        where l.docket = h.docket and l.kind in ('estimated', 'revised') order by l.seq desc limit 1)
+      order by h.sort_at desc, h.docket desc`,
+    args: [most],
+  },
+  map: (rows) =>
+    rows.map((row) => ({
+      docket: String(row.docket),
+      reference: row.reference === null ? null : String(row.reference),
+      title: String(row.title),
+      inputs: JSON.parse(String(row.inputs)) as unknown,
+    })),
+})

@@ -66,7 +66,9 @@ const SAMPLES: Readonly<Record<string, Given>> = {
   'page.record': { stage: 'done' },
   'page.erase': { form: () => ({ sure: 'yes' }) },
   'page.sign-in.trade': { form: (_d, p) => ({ code: p.code }) },
-  'page.settings.save': { form: () => ({ rev: '0' }) },
+  'page.settings.save': { form: () => ({ rev: '0' }), status: 303 },
+  'page.settings.work.save': { form: () => ({ rev: '0' }), status: 303 },
+  'page.settings.logo': { form: nothing },
   'page.devices.add': { form: () => ({ label: 'a tablet', rights: 'bench' }) },
   'page.docket': { stage: 'quoted' },
   'page.docket.short': {

@@ -1,7 +1,7 @@
 import type { FC } from 'hono/jsx'
 import type { Adjustment } from '../../docket/kinds'
 import { keptOne } from '../frame'
-import { Field } from '../parts/field'
+import { Field, Select } from '../parts/field'
 import { fromMinor } from '../parts/money-text'
 import type { AdjustFormProps } from './adjust-form'
 
@@ -62,6 +62,17 @@ const NewLine: FC<AdjustFormProps & { readonly what: 'add' | 'sublet' }> = (p) =
   return (
     <details open={faulty}>
       <summary>{words.say(`page.adjust.${what}`)}</summary>
+      {what === 'add' && (p.docket.ownWork ?? []).length > 0 ? (
+        <Select
+          name="own-work"
+          label={words.say('page.adjust.own-work')}
+          value={keptOne(kept, 'own-work')}
+          options={[
+            { value: '', label: words.say('page.adjust.own-work.none') },
+            ...(p.docket.ownWork ?? []).map((name) => ({ value: name, label: name })),
+          ]}
+        />
+      ) : null}
       <Field
         name={`${what}-name`}
         label={words.say('page.adjust.add.name')}

@@ -20,12 +20,14 @@ export type DevicesPageProps = {
   readonly frame: Frame
   readonly devices: readonly DeviceView[]
   readonly once: string
+  /** Who works here; choosing one gives the device their name and rights. */
+  readonly team?: readonly { readonly name: string; readonly rights: 'owner' | 'bench' }[]
   /** A fresh one-use link for another device. */
   readonly link?: { readonly href: string; readonly qrSvg?: string }
 }
 
 /** Who may open the studio's pages, and how another device gets in. */
-export const DevicesPage: FC<DevicesPageProps> = ({ frame, devices, once, link }) => {
+export const DevicesPage: FC<DevicesPageProps> = ({ frame, devices, once, link, team = [] }) => {
   const { words } = frame
   return (
     <Layout frame={frame} title={words.say('page.devices')} scripts={['enhance.js']}>
@@ -72,6 +74,19 @@ export const DevicesPage: FC<DevicesPageProps> = ({ frame, devices, once, link }
         <p>{words.say('page.devices.add.lead')}</p>
         <form method="post" action={paths.devices}>
           <Once once={once} />
+          {team.length > 0 ? (
+            <Select
+              name="person"
+              label={words.say('page.devices.person')}
+              options={[
+                { value: '', label: words.say('page.devices.somebody') },
+                ...team.map((t) => ({
+                  value: t.name,
+                  label: `${t.name} · ${words.say(`page.devices.${t.rights}`)}`,
+                })),
+              ]}
+            />
+          ) : null}
           <Field name="label" label={words.say('page.devices.label')} maxlength={60} />
           <Select
             name="rights"

@@ -96,6 +96,8 @@ export type DocketView = {
     readonly prompt: string
     readonly answer: string | null
   }[]
+  /** Work of the studio's own that can be added, by name. */
+  readonly ownWork?: readonly string[]
   readonly canCorrect?: boolean
   readonly canAsk?: boolean
 }

@@ -1,7 +1,20 @@
 import type { StudioProfile } from '../../quote/studio-profile'
 import { fromMinor } from '../parts/money-text'
 
-type Plain = Exclude<keyof StudioProfile, 'week' | 'daysOff' | 'kit' | 'steps' | 'pricesWithTax'>
+type Plain = Exclude<
+  keyof StudioProfile,
+  | 'week'
+  | 'daysOff'
+  | 'kit'
+  | 'steps'
+  | 'pricesWithTax'
+  | 'logo'
+  | 'ownQuestions'
+  | 'ownSteps'
+  | 'wording'
+  | 'limits'
+  | 'team'
+>
 
 export type SettingField =
   | {
@@ -39,6 +52,10 @@ export const SETTING_FIELDS: readonly {
       { name: 'materialsPerHour', kind: 'money' },
       { name: 'minimumCharge', kind: 'money' },
       { name: 'bayDayRate', kind: 'money' },
+      { name: 'bayDaysIncluded', kind: 'number' },
+      { name: 'travelPerKm', kind: 'money' },
+      { name: 'travelFreeMetres', kind: 'number' },
+      { name: 'subletMarginMillionths', kind: 'share' },
       { name: 'extrasLimit', kind: 'money' },
       { name: 'roundTo', kind: 'money' },
       { name: 'depositMillionths', kind: 'share' },
@@ -70,7 +87,7 @@ export const SETTING_FIELDS: readonly {
 
 /** A setting as it is typed: money with decimals, shares as percent. */
 export const settingText = (p: StudioProfile, field: SettingField, exponent: number): string => {
-  const value = p[field.name]
+  const value = p[field.name] ?? (field.kind === 'text' || field.kind === 'long' ? '' : 0)
   if (field.kind === 'money') return fromMinor(Number(value), exponent)
   if (field.kind === 'share') return String(Number(value) / 10_000)
   return String(value)

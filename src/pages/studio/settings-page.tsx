@@ -10,6 +10,7 @@ import { Field, Select } from '../parts/field'
 import { Tick } from '../parts/tick'
 import { paths } from '../paths'
 import { SETTING_FIELDS, type SettingField, settingText, weekText } from './setting-fields'
+import { SettingsPreview, type SettingsPreviewRow } from './settings-preview'
 
 export type SettingsPageProps = {
   readonly frame: Frame
@@ -18,6 +19,7 @@ export type SettingsPageProps = {
   readonly exponent: number
   readonly rev: number
   readonly once: string
+  readonly preview?: readonly SettingsPreviewRow[]
   readonly errors?: readonly FieldError[]
   readonly kept?: Kept
 }
@@ -110,12 +112,16 @@ export const SettingsPage: FC<SettingsPageProps> = (p) => {
   return (
     <Layout frame={frame} title={words.say('page.settings')}>
       <ErrorSummary words={words} errors={errors} />
+      {p.preview ? <SettingsPreview words={words} rows={p.preview} /> : null}
       <form method="post" action={paths.settings} novalidate>
         <Once once={once} />
         <input type="hidden" name="rev" value={String(rev)} />
         <section>
           <h1>{words.say('page.settings')}</h1>
           <p class="quietly">{words.say('page.settings.lead', { rev })}</p>
+          <p>
+            <a href={paths.settingsWork}>{words.say('page.craft')}</a>
+          </p>
         </section>
         {SETTING_FIELDS.map(({ section, fields }) => (
           <section>
@@ -134,6 +140,9 @@ export const SettingsPage: FC<SettingsPageProps> = (p) => {
           <Kit words={words} profile={profile} {...(kept ? { kept } : {})} />
           <div class="acts">
             <Button>{words.say('page.settings.save')}</Button>
+            <Button name="act" value="preview" quiet>
+              {words.say('page.preview.button')}
+            </Button>
           </div>
         </section>
       </form>

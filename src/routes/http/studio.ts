@@ -21,7 +21,7 @@ export const studioOf = (
     rev,
     profile,
     engine,
-    words: words(catalogues, {
+    words: words(profile.wording ? [profile.wording, ...catalogues] : catalogues, {
       language: 'en',
       locale: profile.locale,
       currency: profile.currency,

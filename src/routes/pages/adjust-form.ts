@@ -3,6 +3,7 @@ import { typedNumber } from '../../intake/typed-number'
 import { parseDate } from '../../kernel/calendar'
 import { minorFromDecimal } from '../../kernel/currency'
 import { POLISH_LEVELS } from '../../quote/context'
+import type { StudioProfile } from '../../quote/studio-profile'
 import type { Fault } from '../http/problem'
 import type { Form } from '../route'
 import { textOf, wholeOf } from './page'
@@ -57,7 +58,12 @@ const notesOf = (form: Form, reason: (field: string) => string): readonly Adjust
  * The adjust form as adjustments in the order of the lines. A change without a reason is a fault
  * beside its field: nothing is changed silently.
  */
-export const adjustmentsOf = (form: Form, currency: string, newStep: () => string): Read => {
+export const adjustmentsOf = (
+  form: Form,
+  currency: string,
+  newStep: () => string,
+  own: NonNullable<StudioProfile['ownSteps']> = [],
+): Read => {
   const adjustments: Adjustment[] = []
   const faults: Fault[] = []
   const fault = (field: string, code: string): void => {
@@ -102,10 +108,11 @@ export const adjustmentsOf = (form: Form, currency: string, newStep: () => strin
     }
   }
   for (const what of ['add', 'sublet'] as const) {
-    const name = textOf(form, `${what}-name`)?.slice(0, 200)
+    const picked = what === 'add' ? own.find((s) => s.name === form.get('own-work')) : undefined
+    const name = textOf(form, `${what}-name`)?.slice(0, 200) ?? picked?.name
     if (name === undefined) continue
-    const amount = moneyOf(`${what}-price`)
-    const minutes = what === 'add' ? (minutesOf('add-minutes') ?? 0) : 0
+    const amount = moneyOf(`${what}-price`) ?? picked?.amount
+    const minutes = what === 'add' ? (minutesOf('add-minutes') ?? picked?.minutes ?? 0) : 0
     const why = reason(`${what}-why`)
     const step = newStep()
     if (what === 'add')

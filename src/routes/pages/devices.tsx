@@ -35,8 +35,9 @@ export const deviceRoutes: readonly Route[] = [
     load: () => ({ devices: selectAccesses(['owner', 'bench']) }),
     act: async (call) => {
       const form = formOf(call)
-      const rights = form.get('rights') === 'owner' ? 'owner' : 'bench'
-      const label = textOf(form, 'label')?.slice(0, 60) ?? rights
+      const person = call.studio.profile.team?.find((t) => t.name === form.get('person'))
+      const rights = person?.rights ?? (form.get('rights') === 'owner' ? 'owner' : 'bench')
+      const label = textOf(form, 'label')?.slice(0, 60) ?? person?.name ?? rights
       const { link, writes } = await makeLink(call, rights, label)
       return { ...devicesPage(call, call.loaded.devices, link), writes }
     },
@@ -75,6 +76,7 @@ const devicesPage = (call: Any, devices: Devices, link?: string) => {
     <DevicesPage
       frame={frameOf(call)}
       once={onceOf(call)}
+      team={call.studio.profile.team ?? []}
       devices={devices.map((d) => ({
         id: deviceId(d.hash),
         label: d.label,

@@ -180,6 +180,7 @@ export const docketView = (
     ],
     history: history(desk, words),
     own: owner ? ownQuestions(call, desk) : [],
+    ownWork: owner ? (call.studio.profile.ownSteps ?? []).map((s) => s.name) : [],
     canCorrect: owner && mayCorrect(desk.docket.state),
     canAsk: owner && ASKABLE.includes(desk.docket.state),
     ...ahead(desk),

@@ -55,7 +55,12 @@ export const docketPageRoutes: readonly Route[] = [
     act: (call) => {
       const desk = openDesk(call.loaded)
       const form = formOf(call)
-      const read = adjustmentsOf(form, call.studio.profile.currency, stepNames(desk))
+      const read = adjustmentsOf(
+        form,
+        call.studio.profile.currency,
+        stepNames(desk),
+        call.studio.profile.ownSteps,
+      )
       const posted = (state: Desk) => withOwn(inForce(state), read.adjustments)
       const all = posted(desk)
       const again = (problem: Problem): Outcome =>

@@ -13,6 +13,7 @@ import { photoRoutes } from './photos'
 import { quotePageRoutes } from './quote'
 import { sendingRoutes } from './sending'
 import { settingsRoutes } from './settings'
+import { workSettingsRoutes } from './settings-work'
 import { signInRoutes } from './sign-in'
 import { startRoutes } from './start'
 
@@ -28,6 +29,7 @@ export const pageRoutes: readonly Route[] = [
   ...listRoutes,
   ...openRoutes,
   ...settingsRoutes,
+  ...workSettingsRoutes,
   ...deviceRoutes,
   ...docketPageRoutes,
   ...docketMoveRoutes,

@@ -20,6 +20,7 @@ export const frameOf = (
     words,
     assets: assetsOf(call.deps.manifest),
     studioName: profile.name,
+    ...(profile.logo ? { logo: profile.logo } : {}),
     ...(inStudio
       ? {
           home: paths.studio,

@@ -1,8 +1,11 @@
 import { paths } from '../../pages/paths'
 import { SettingsPage } from '../../pages/studio/settings-page'
+import type { SettingsPreviewRow } from '../../pages/studio/settings-preview'
 import { studioProfile } from '../../quote/studio-profile'
+import { selectLatestEstimates } from '../../store/estimates'
 import { insertSettings } from '../../store/settings'
 import { profileFaults } from '../acts/profile-faults'
+import { previewSettings } from '../acts/settings-preview'
 import { invalid, Problem } from '../http/problem'
 import { faultsOf } from '../http/read-input'
 import { type Route, route } from '../route'
@@ -18,6 +21,7 @@ import {
   seeOther,
 } from './page'
 import { profileOfForm } from './profile-form'
+import { PREVIEWED } from './settings-work'
 
 export const settingsRoutes: readonly Route[] = [
   route({
@@ -38,7 +42,8 @@ export const settingsRoutes: readonly Route[] = [
     rights: 'owner',
     summary: 'Save the settings as a new revision.',
     body: 'form',
-    answers: { 303: null },
+    answers: { 200: 'other', 303: null },
+    load: () => ({ latest: selectLatestEstimates(PREVIEWED) }),
     act: (call) => {
       const form = formOf(call)
       return orAgain(
@@ -49,6 +54,10 @@ export const settingsRoutes: readonly Route[] = [
           if (!parsed.success) throw invalid(faultsOf(parsed.error))
           const unusable = profileFaults(parsed.data)
           if (unusable.length > 0) throw invalid(unusable)
+          if (form.get('act') === 'preview') {
+            const preview = previewSettings(call.loaded.latest, call.studio, parsed.data)
+            return settingsPage(call, undefined, preview)
+          }
           if (form.get('rev') !== String(call.studio.rev)) throw new Problem('stale')
           const rev = call.studio.rev + 1
           return seeOther(paths.settings, {
@@ -61,7 +70,7 @@ export const settingsRoutes: readonly Route[] = [
   }),
 ]
 
-const settingsPage = (call: Any, problem?: Problem) =>
+const settingsPage = (call: Any, problem?: Problem, preview?: readonly SettingsPreviewRow[]) =>
   page(
     <SettingsPage
       frame={frameOf(call)}
@@ -69,7 +78,9 @@ const settingsPage = (call: Any, problem?: Problem) =>
       exponent={call.studio.engine.exponent}
       rev={call.studio.rev}
       once={onceOf(call)}
-      {...(problem ? { errors: fieldErrors(call, problem), kept: keptOf(formOf(call)) } : {})}
+      {...(problem || preview ? { kept: keptOf(formOf(call)) } : {})}
+      {...(preview ? { preview } : {})}
+      {...(problem ? { errors: fieldErrors(call, problem) } : {})}
     />,
     problem ? 422 : 200,
   )

@@ -1,0 +1,160 @@
+import { paths } from '../../pages/paths'
+import type { SettingsPreviewRow } from '../../pages/studio/settings-preview'
+import { WorkSettingsPage } from '../../pages/studio/settings-work-page'
+import { type LimitKey, limits } from '../../quote/paint/constants'
+import { steps as catalogue } from '../../quote/steps'
+import { type StudioProfile, studioProfile } from '../../quote/studio-profile'
+import { selectLatestEstimates } from '../../store/estimates'
+import { insertSettings } from '../../store/settings'
+import { english } from '../../words/en'
+import { cleanPicture } from '../acts/picture'
+import { mayWord, profileFaults } from '../acts/profile-faults'
+import { previewSettings } from '../acts/settings-preview'
+import { invalid, Problem } from '../http/problem'
+import { faultsOf } from '../http/read-input'
+import { type Route, route } from '../route'
+import {
+  type Any,
+  fieldErrors,
+  formOf,
+  frameOf,
+  keptOf,
+  onceOf,
+  orAgain,
+  page,
+  seeOther,
+} from './page'
+import { workField, workOfForm } from './work-form'
+
+/** Previews show this many. */
+export const PREVIEWED = 20
+/** Bytes of a picture beside the name: it travels with every page. */
+const LOGO_BYTES = 30_000
+
+/** Thresholds a studio has a say in; the others belong to the model. */
+const TOLD: readonly LimitKey[] = [
+  'jobCap',
+  'lifetimeCap',
+  'floorClear',
+  'floorColour',
+  'decisionMost',
+  'thinStop',
+  'thinHand',
+  'thinLight',
+  'singleStageMachine',
+  'edgeZoneMm',
+  'blendZoneMm',
+  'freshResprayDays',
+]
+
+const STEPS = [...catalogue].sort((a, b) => a.order - b.order).map((s) => s.id)
+const SENTENCES = Object.keys(english)
+  .filter(mayWord)
+  .map((key) => ({ key, text: english[key] ?? '' }))
+
+type Shown = { readonly problem?: Problem; readonly preview?: readonly SettingsPreviewRow[] }
+
+const workPage = (call: Any, { problem, preview }: Shown = {}) => {
+  const typed = problem || preview ? keptOf(formOf(call)) : undefined
+  return page(
+    <WorkSettingsPage
+      frame={frameOf(call)}
+      profile={call.studio.profile}
+      steps={STEPS}
+      limits={TOLD.map((key) => ({ key, ...limits[key] }))}
+      sentences={SENTENCES}
+      exponent={call.studio.engine.exponent}
+      rev={call.studio.rev}
+      once={onceOf(call)}
+      {...(typed ? { kept: typed } : {})}
+      {...(preview ? { preview } : {})}
+      {...(problem ? { errors: fieldErrors(call, problem) } : {})}
+    />,
+    problem ? 422 : 200,
+  )
+}
+
+/** The posted form as a profile that may be saved. Throws 422 with each fault beside its field. */
+const profileOf = (call: Any): StudioProfile => {
+  const read = workOfForm(formOf(call), call.studio.profile)
+  if (read.faults.length > 0) throw invalid(read.faults)
+  const parsed = studioProfile.safeParse(read.profile, { reportInput: true })
+  const faults = parsed.success ? profileFaults(parsed.data) : faultsOf(parsed.error)
+  if (faults.length > 0 || !parsed.success)
+    throw invalid(faults.map((f) => ({ ...f, pointer: workField(f.pointer) })))
+  return parsed.data
+}
+
+const saved = (call: Any, body: StudioProfile) =>
+  seeOther(paths.settingsWork, {
+    writes: [insertSettings({ rev: call.studio.rev + 1, body, by: call.who.kind, at: call.now })],
+  })
+
+export const workSettingsRoutes: readonly Route[] = [
+  route({
+    id: 'page.settings.work',
+    face: 'page',
+    method: 'GET',
+    path: '/studio/settings/work',
+    rights: 'owner',
+    summary: 'Steps, thresholds, sentences, own questions, people and the picture.',
+    answers: { 200: 'other' },
+    act: (call) => workPage(call),
+  }),
+  route({
+    id: 'page.settings.work.save',
+    face: 'page',
+    method: 'POST',
+    path: '/studio/settings/work',
+    rights: 'owner',
+    summary:
+      'Save them as a new revision, or see what they would have made of the latest estimates.',
+    body: 'form',
+    answers: { 200: 'other', 303: null },
+    load: () => ({ latest: selectLatestEstimates(PREVIEWED) }),
+    act: (call) => {
+      const form = formOf(call)
+      return orAgain(
+        () => {
+          const body = profileOf(call)
+          if (form.get('act') === 'preview')
+            return workPage(call, {
+              preview: previewSettings(call.loaded.latest, call.studio, body),
+            })
+          if (form.get('rev') !== String(call.studio.rev)) throw new Problem('stale')
+          return saved(call, body)
+        },
+        (problem) => workPage(call, { problem }),
+      )
+    },
+  }),
+  route({
+    id: 'page.settings.logo',
+    face: 'page',
+    method: 'POST',
+    path: '/studio/settings/work/logo',
+    rights: 'owner',
+    summary: 'The picture beside the name.',
+    body: 'multipart',
+    answers: { 303: null },
+    act: (call) => {
+      const form = formOf(call)
+      return orAgain(
+        async () => {
+          const { logo: _was, ...rest } = call.studio.profile
+          if (form.get('remove') !== null) return saved(call, rest)
+          const file = form.file('file')
+          if (!file) throw invalid([{ pointer: '/file', code: 'ERR_FILE_MISSING' }])
+          const cleaned = cleanPicture(new Uint8Array(await file.arrayBuffer()))
+          if (!cleaned.ok) throw invalid([{ pointer: '/file', code: cleaned.error }])
+          const { bytes, mime } = cleaned.value
+          if (bytes.byteLength > LOGO_BYTES)
+            throw invalid([{ pointer: '/file', code: 'ERR_LOGO_TOO_LARGE' }])
+          const base64 = btoa(Array.from(bytes, (b) => String.fromCharCode(b)).join(''))
+          return saved(call, { ...rest, logo: `data:${mime};base64,${base64}` })
+        },
+        (problem) => workPage(call, { problem }),
+      )
+    },
+  }),
+]
