@@ -94,6 +94,8 @@ export const kinds = {
     validUntil: day,
     /** The terms as they stood when it was made. */
     terms: maybe(z.string().max(4000)),
+    /** The tax it was made with, and whether its range is shown with it. */
+    tax: maybe(z.strictObject({ millionths: z.int().min(0), shown: z.boolean() })),
     minutes: z.strictObject({ low: minutes, likely: minutes, high: minutes }),
     ready: z.strictObject({ people: z.int(), days: z.int() }),
     message: maybe(text),

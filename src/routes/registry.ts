@@ -1,4 +1,5 @@
 import { benchRoutes } from './api/bench'
+import { dayApiRoutes } from './api/days'
 import { describeRoutes } from './api/describe'
 import { deskRoutes } from './api/desk'
 import { docketRoutes } from './api/dockets'
@@ -16,6 +17,7 @@ import type { Route } from './route'
 const own: readonly Route[] = [
   ...enquiryRoutes,
   ...quoteRoutes,
+  ...dayApiRoutes,
   ...docketRoutes,
   ...deskRoutes,
   ...revisionRoutes,

@@ -82,7 +82,7 @@ export const revise = async (call: Any, desk: Desk, given: RevisionGiven) => {
   const offer = offerOf(made)
   if (given.deposit !== undefined && given.deposit > offer.total)
     throw invalid([{ pointer: '/deposit', code: 'ERR_TOO_LARGE' }])
-  const { terms } = call.studio.profile
+  const { terms, taxMillionths, pricesWithTax } = call.studio.profile
   const body = {
     revision,
     digest,
@@ -91,6 +91,7 @@ export const revise = async (call: Any, desk: Desk, given: RevisionGiven) => {
     offer: given.deposit === undefined ? offer : { ...offer, deposit: given.deposit },
     validUntil: addDaysText(todayOf(call.studio, call.now), days),
     terms,
+    tax: { millionths: taxMillionths, shown: pricesWithTax },
     minutes: {
       low: made.labourMinutes.low,
       likely: made.labourMinutes.likely,

@@ -152,6 +152,31 @@ export const extraAnswer = z.looseObject({
   rev,
   state,
 })
+const onDay = z.strictObject({ after: z.int(), date: z.iso.date(), told: z.boolean() })
+export const dayAnswer = z.strictObject({
+  state,
+  rev,
+  dated: z
+    .strictObject({
+      start: z.iso.date(),
+      startMinute: maybe(z.int()),
+      readyLikely: z.iso.date(),
+      readyCautious: z.iso.date(),
+    })
+    .nullable(),
+  why: z.string().nullable(),
+  waiting: z.int(),
+  done: z.array(z.strictObject({ step: z.string(), text })),
+  lookAgain: z.array(onDay),
+  told: z.array(
+    z.strictObject({
+      well: z.boolean(),
+      day: z.int(),
+      at: z.iso.datetime(),
+      text: z.string().nullable(),
+    }),
+  ),
+})
 export const recordAnswer = z.looseObject({
   date: z.string(),
   panels: z.array(z.looseObject({ panel: id })),

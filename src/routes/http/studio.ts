@@ -1,7 +1,8 @@
+import { currencyExponent } from '../../kernel/currency'
 import { DEFAULT_PROFILE, engineSettings, type StudioProfile } from '../../quote/studio-profile'
 import type { SettingsRevision } from '../../store/settings'
 import { english } from '../../words/en'
-import { type Catalogue, words } from '../../words/render'
+import { type Catalogue, type Words, words } from '../../words/render'
 import type { Studio } from '../route'
 import { zoneOf } from '../zone'
 
@@ -21,11 +22,32 @@ export const studioOf = (
     rev,
     profile,
     engine,
-    words: words(profile.wording ? [profile.wording, ...catalogues] : catalogues, {
-      language: 'en',
-      locale: profile.locale,
-      currency: profile.currency,
-      exponent: engine.exponent,
-    }),
+    words: wordsIn(profile, catalogues, engine),
+  }
+}
+
+const wordsIn = (
+  profile: StudioProfile,
+  catalogues: readonly Catalogue[],
+  money: { readonly currency: string; readonly exponent: number },
+): Words =>
+  words(profile.wording ? [profile.wording, ...catalogues] : catalogues, {
+    language: 'en',
+    locale: profile.locale,
+    currency: money.currency,
+    exponent: money.exponent,
+  })
+
+/** The studio as an offer of its own currency is read: an old quote stays in the money it was made in. */
+export const studioInMoney = (
+  studio: Studio,
+  currency: string,
+  catalogues: readonly Catalogue[] = [english],
+): Studio => {
+  const exponent = currencyExponent(currency)
+  if (currency === studio.engine.currency || !exponent.ok) return studio
+  return {
+    ...studio,
+    words: wordsIn(studio.profile, catalogues, { currency, exponent: exponent.value }),
   }
 }

@@ -59,6 +59,7 @@ export const afterRoutes: readonly Route[] = [
         <RecordPage
           frame={frameOf(call, { home: paths.start, who: reference, reference })}
           reference={reference}
+          {...(desk.docket.state === 'handed-over' ? { dayHref: paths.day(desk.id) } : {})}
           car={carOf(desk)}
           handedOverOn={found.date}
           record={found.record}

@@ -48,6 +48,12 @@ const history = (desk: Desk, words: Words): readonly HistoryLine[] =>
     }
   })
 
+/** What is wrong after the hand-over, as its owner wrote it, until the studio acts on it. */
+const complaint = (desk: Desk): string | null => {
+  const last = desk.docket.toldAfter.findLast((t) => !t.well)
+  return desk.docket.complained && last?.text ? (desk.texts.get(last.text.text) ?? null) : null
+}
+
 /** Why it stands where it stands, as it was typed: by the studio, or by the customer who said no. */
 const whyMoved = (desk: Desk): string | null => {
   const { docket, texts } = desk
@@ -173,7 +179,7 @@ export const docketView = (
     adjustments,
     dropped: (made?.adjusted.dropped ?? []).map((a) => adjustmentText(a, words)),
     revisions: revisions(desk, words),
-    question: asked?.text ? (desk.texts.get(asked.text.text) ?? null) : null,
+    question: complaint(desk) ?? (asked?.text ? (desk.texts.get(asked.text.text) ?? null) : null),
     moves: [
       ...movesByHand(desk.docket.state),
       ...(moves.includes('dated') ? ['dated' as const] : []),

@@ -2,6 +2,7 @@ import type { Route } from '../route'
 import { afterRoutes } from './after'
 import { benchPageRoutes } from './bench'
 import { conversationRoutes } from './conversation'
+import { dayRoutes } from './day'
 import { deviceRoutes } from './devices'
 import { docketPageRoutes } from './docket'
 import { docketDeskRoutes } from './docket-desk'
@@ -25,6 +26,7 @@ export const pageRoutes: readonly Route[] = [
   ...sendingRoutes,
   ...quotePageRoutes,
   ...afterRoutes,
+  ...dayRoutes,
   ...signInRoutes,
   ...listRoutes,
   ...openRoutes,

@@ -11,6 +11,7 @@ import { type Desk, deskLoad } from '../acts/desk'
 import { todayOf } from '../acts/estimating'
 import { lineText } from '../acts/quote-view'
 import { revisionDiff } from '../acts/revising'
+import { studioInMoney } from '../http/studio'
 import { fromStudio } from './from-studio'
 import { type Any, frameOf, onceOf, page, seeOther } from './page'
 
@@ -65,8 +66,14 @@ export const changeSentences = (
 export const carOf = (desk: Desk): string => desk.head?.title ?? ''
 const dayOf = (call: Any, at: number): string => todayOf(call.studio, at)
 
+/** The call as this offer is read: in the money it was made in, whatever the settings say now. */
+const inMoney = (call: Any, { offer }: Pick<Revision, 'offer'>): Any => ({
+  ...call,
+  studio: studioInMoney(call.studio, offer.currency, call.deps.catalogues),
+})
+
 export const quotePage = (
-  call: Any,
+  given: Any,
   desk: Desk,
   sent: Revision,
   estimate: Estimate,
@@ -76,6 +83,7 @@ export const quotePage = (
     readonly status?: number
   } = {},
 ) => {
+  const call = inMoney(given, sent)
   const { words, profile } = call.studio
   const earlier = desk.docket.revisions.findLast(
     (r) => r.sentAt !== null && r.revision < sent.revision,
@@ -104,8 +112,8 @@ export const quotePage = (
         validUntil: sent.validUntil,
         sentOn: dayOf(call, sent.sentAt ?? call.now),
         terms: sent.terms ?? profile.terms,
-        taxMillionths: profile.taxMillionths,
-        pricesWithTax: profile.pricesWithTax,
+        taxMillionths: sent.tax?.millionths ?? profile.taxMillionths,
+        pricesWithTax: sent.tax?.shown ?? profile.pricesWithTax,
         ...(sent.message ? { message: desk.texts.get(sent.message.text) ?? '' } : {}),
         ...(earlier ? { changes: changeSentences(earlier, sent, words) } : {}),
       }}
@@ -131,10 +139,11 @@ export const talkOf = (call: Any, desk: Desk) =>
     ]
   })
 
-export const agreedPage = (call: Any, desk: Desk) => {
+export const agreedPage = (given: Any, desk: Desk) => {
   const revision = agreedRevision(desk)
   const { agreed, dated, reference } = desk.docket
   if (!revision || !agreed) return seeOther(paths.range(desk.id))
+  const call = inMoney(given, revision)
   return page(
     <AgreedPage
       frame={frameOf(call, { home: paths.start, who: reference ?? '', reference: reference ?? '' })}
