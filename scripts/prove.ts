@@ -1,8 +1,9 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { proofs } from './proofs/all'
-import { type Outcome, type Proof, proofPage } from './proofs/proof'
+import { type Kept, readKept, writeKept } from './proofs/kept'
+import { machine, type Proof, proofPage } from './proofs/proof'
 import { runScript } from './run-script'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
@@ -14,33 +15,24 @@ const versions = (): string => {
   return `Jambside ${version}, Node ${process.version}, V8 ${process.versions.v8}`
 }
 
-const outcomeOf = async (proof: Proof, wanted: readonly string[]): Promise<Outcome> => {
-  const left = wanted.length > 0 && !wanted.includes(proof.id) ? 'not asked for this time' : null
-  const notRun = left ?? proof.missing()
-  if (notRun !== null) return { proof, seconds: 0, notRun, found: null }
-  const began = performance.now()
-  const found = await proof.run()
-  return { proof, seconds: (performance.now() - began) / 1000, notRun: null, found }
+/** One line and its figures, as they are found. */
+const say = (id: string, { found, seconds }: Kept): void => {
+  console.log(`${id}: ${found.holds ? 'holds' : 'DOES NOT HOLD'}, ${seconds.toFixed(0)} s`)
+  for (const [name, figure] of found.figures) console.log(`  ${name}: ${figure}`)
 }
 
-const notReached = (proof: Proof): Outcome => ({
-  proof,
-  seconds: 0,
-  notRun: 'the run was broken off before it',
-  found: null,
-})
-
-const say = (outcome: Outcome): void => {
-  const { proof, notRun, found, seconds } = outcome
-  if (notRun !== null) console.log(`${proof.id}: NOT RUN, ${notRun}`)
-  else
-    console.log(`${proof.id}: ${found?.holds ? 'holds' : 'DOES NOT HOLD'}, ${seconds.toFixed(0)} s`)
-  for (const [name, figure] of found?.figures ?? []) console.log(`  ${name}: ${figure}`)
+const runOne = async (proof: Proof, scale: number): Promise<Kept> => {
+  const began = performance.now()
+  const found = await proof.run()
+  const seconds = (performance.now() - began) / 1000
+  const when = new Date().toISOString().slice(0, 10)
+  return { when, machine: machine(), versions: versions(), scale, seconds, found }
 }
 
 /**
  * `prove [--scale=0.1] [--out=file] [part…]`: runs the long proofs, all at full size unless said
- * otherwise, and writes docs/proof.md.
+ * otherwise, and writes docs/proof.md. What parts that were not asked for found before is kept beside
+ * it, in proof.json; after each part both are written, so that a run may be broken off and taken up.
  */
 const main = async (): Promise<void> => {
   const args = process.argv.slice(2)
@@ -49,23 +41,29 @@ const main = async (): Promise<void> => {
   const scale = Number(option('scale') ?? 1)
   if (!(scale > 0 && scale <= 1)) throw new Error('--scale must be above 0 and at most 1')
   const out = option('out') ?? join(root, 'docs/proof.md')
+  const keptFile = out.replace(/(\.md)?$/, '.json')
   const wanted = args.filter((a) => !a.startsWith('--'))
   const all = proofs(scale)
   const unknown = wanted.filter((id) => !all.some((p) => p.id === id))
   if (unknown.length > 0)
     throw new Error(`no proof ${unknown.join(', ')}: ${all.map((p) => p.id).join(', ')}`)
-  const outcomes: Outcome[] = []
+  let failed = 0
   for (const proof of all) {
-    const outcome = await outcomeOf(proof, wanted)
-    say(outcome)
-    outcomes.push(outcome)
-    // After each part, so that a run that is broken off leaves what it has found.
-    mkdirSync(join(root, 'docs'), { recursive: true })
-    const rest = all.slice(outcomes.length).map(notReached)
-    const today = new Date().toISOString().slice(0, 10)
-    writeFileSync(out, proofPage([...outcomes, ...rest], today, versions()))
+    if (wanted.length > 0 && !wanted.includes(proof.id)) continue
+    const missing = proof.missing()
+    if (missing !== null) {
+      console.log(`${proof.id}: NOT RUN, ${missing}`)
+      continue
+    }
+    const one = await runOne(proof, scale)
+    say(proof.id, one)
+    if (!one.found.holds) failed += 1
+    // Read anew: another part may have been proved meanwhile by another run.
+    const kept = { ...readKept(keptFile), [proof.id]: one }
+    writeKept(keptFile, kept)
+    writeFileSync(out, proofPage(all, kept))
   }
-  if (outcomes.some((o) => o.found !== null && !o.found.holds)) process.exitCode = 1
+  if (failed > 0) process.exitCode = 1
 }
 
 runScript(import.meta.url, main)
