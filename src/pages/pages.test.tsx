@@ -10,6 +10,7 @@ import { pages } from '../words/en/pages'
 import { panels } from '../words/en/panels'
 import { plainAssets } from './assets'
 import { PROBLEM_KINDS } from './problem-page'
+import { DAY_STATES } from './quote/day-page'
 import { samplePages } from './samples'
 import { SETTING_FIELDS } from './studio/setting-fields'
 import { toHtml } from './to-html'
@@ -101,6 +102,8 @@ describe('the words of the pages', () => {
     ...['public', 'customer', 'bench', 'owner'].map((v) => `page.rights.${v}`),
     ...['enquiry', 'quote', 'record', 'studio', 'bench'].map((v) => `page.link.${v}`),
     ...['customer', 'studio'].map((v) => `page.talk.${v}`),
+    ...['yes', 'no'].map((v) => `page.told.${v}`),
+    ...DAY_STATES.flatMap((v) => [`page.day.${v}`, `page.day.${v}.do`]),
     ...['owner', 'bench'].map((v) => `page.devices.${v}`),
     ...[0, 1, 2, 3, 4, 5, 6].map((v) => `page.weekday.${v}`),
     ...SETTING_FIELDS.flatMap(({ section, fields }) => [

@@ -20,6 +20,7 @@ import { SentPage } from './intake/sent-page'
 import { StartPage } from './intake/start-page'
 import { ProblemPage } from './problem-page'
 import { AgreedPage } from './quote/agreed-page'
+import { DayPage } from './quote/day-page'
 import { MyDataPage } from './quote/my-data-page'
 import { QuotePage } from './quote/quote-page'
 import type { QuoteView } from './quote/quote-view'
@@ -225,6 +226,42 @@ export const samplePages = (assets: Assets, t: Typed = PLAIN): Readonly<Record<s
       />
     ),
     sent: <SentPage frame={own} id="d1" reference="K7P-3QX" once="k1" />,
+    day: (
+      <DayPage
+        frame={own}
+        id="d1"
+        once="k1"
+        state="held"
+        dated={{
+          start: '2026-06-08',
+          startMinute: 510,
+          readyLikely: '2026-06-10',
+          readyCautious: '2026-06-11',
+        }}
+        why={t.text}
+        waiting={1}
+        done={[{ text: t.text }]}
+        lookAgain={[]}
+        told={[]}
+        replies={[]}
+      />
+    ),
+    'day-after': (
+      <DayPage
+        frame={own}
+        id="d1"
+        once="k1"
+        state="handed-over"
+        why={null}
+        waiting={0}
+        done={[]}
+        lookAgain={[{ after: 3, date: '2026-06-14', told: true }]}
+        told={[{ well: false, text: t.text }]}
+        replies={[t.text]}
+        errors={[{ field: 'well', message: t.text }]}
+        kept={{ well: ['no'], text: [t.text] }}
+      />
+    ),
     problem: (
       <ProblemPage
         frame={frame}

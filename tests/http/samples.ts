@@ -30,6 +30,10 @@ const SAMPLES: Readonly<Record<string, Given>> = {
   'extra.decide': { stage: 'dated', json: () => ({ decision: 'agree', name: 'Robin Ash' }) },
   'enquiry.withdraw': { stage: 'quoted', json: nothing },
   'record.read': { stage: 'done' },
+  'day.tell': { stage: 'done', json: () => ({ well: true }) },
+  'page.day': { stage: 'dated' },
+  'page.day.file': { stage: 'dated' },
+  'page.told': { stage: 'done', form: () => ({ well: 'yes' }) },
   'docket.open': { json: nothing },
   'docket.correct': {
     stage: 'quoted',

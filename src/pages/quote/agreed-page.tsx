@@ -112,6 +112,9 @@ export const AgreedPage: FC<AgreedPageProps> = (p) => {
           </p>
         ) : null}
         <p>
+          <a href={paths.day(p.id)}>{words.say('page.day.see')}</a>
+        </p>
+        <p>
           <a href={paths.quote(p.id)}>{words.say('page.agreed.quote')}</a>
         </p>
         {p.recordHref ? (

@@ -25,6 +25,8 @@ export type RecordPageProps = {
   readonly findings?: readonly string[]
   /** What stays open, as the studio wrote it. */
   readonly open?: readonly string[]
+  /** Where its owner says whether all is well. */
+  readonly dayHref?: string
 }
 
 const um = (words: Words, v: number | null): string =>
@@ -98,6 +100,11 @@ export const RecordPage: FC<RecordPageProps> = (p) => {
             date: p.handedOverOn,
           })}
         </p>
+        {p.dayHref ? (
+          <p class="screen-only">
+            <a href={p.dayHref}>{words.say('page.told')}</a>
+          </p>
+        ) : null}
       </section>
       <Readings words={words} record={record} />
       <section>
