@@ -33,15 +33,7 @@ const scaled = (minor: number, exponent: number): number => {
   return minor / unit
 }
 
-/**
- * Binds catalogues (first one wins) to a locale. A missing key throws: a page never shows a bare
- * key, and a test walks every key the domain can emit.
- */
-export const words = (catalogues: readonly Catalogue[], formats: Formats): Words => {
-  const find = (key: string): string | undefined => {
-    for (const c of catalogues) if (Object.hasOwn(c, key)) return c[key]
-    return undefined
-  }
+const makeIntl = (formats: Formats) => {
   const number = new Intl.NumberFormat(formats.locale, { maximumFractionDigits: 1 })
   const money = new Intl.NumberFormat(formats.locale, {
     style: 'currency',
@@ -62,6 +54,34 @@ export const words = (catalogues: readonly Catalogue[], formats: Formats): Words
     timeZone: 'UTC',
   })
   const percent = new Intl.NumberFormat(formats.locale, { style: 'percent' })
+  return { number, money, whole, list, day, percent }
+}
+
+const made = new Map<string, ReturnType<typeof makeIntl>>()
+/** A studio has one locale and one currency; more come only from old quotes. */
+const MOST_MADE = 32
+
+/** The engine's formatters, made once: making them took a millisecond of every request. */
+const intlOf = (formats: Formats): ReturnType<typeof makeIntl> => {
+  const key = `${formats.locale} ${formats.currency} ${formats.exponent}`
+  const known = made.get(key)
+  if (known !== undefined) return known
+  if (made.size >= MOST_MADE) made.clear()
+  const now = makeIntl(formats)
+  made.set(key, now)
+  return now
+}
+
+/**
+ * Binds catalogues (first one wins) to a locale. A missing key throws: a page never shows a bare
+ * key, and a test walks every key the domain can emit.
+ */
+export const words = (catalogues: readonly Catalogue[], formats: Formats): Words => {
+  const find = (key: string): string | undefined => {
+    for (const c of catalogues) if (Object.hasOwn(c, key)) return c[key]
+    return undefined
+  }
+  const { number, money, whole, list, day, percent } = intlOf(formats)
   const formatters: Readonly<Record<string, (v: Value) => string>> = {
     money: (v) => money.format(scaled(Number(v), formats.exponent)),
     round: (v) => whole.format(scaled(Number(v), formats.exponent)),
