@@ -64,6 +64,7 @@ export const Parting: FC<ActsProps> = (p) => {
   const shared = errors ? { errors } : {}
   const mayLook = docket.moves.includes('look-over')
   const mayTurn = docket.moves.includes('turned-down')
+  const refused = docket.estimate?.scope.turnedDown[0]
   const faulty = (...names: readonly string[]): boolean =>
     (errors ?? []).some((e) => names.includes(e.field))
   return (
@@ -115,12 +116,14 @@ export const Parting: FC<ActsProps> = (p) => {
               label={words.say('page.turn-down.why')}
               rows={2}
               maxlength={1000}
+              value={refused ? words.say(`refuse.${refused.id}`, refused.params) : ''}
               {...shared}
             />
             <Field
               name="turn"
               label={words.say('page.turn-down.turn')}
               hint={words.say('page.turn-down.hint')}
+              value={refused ? words.say(`refuse.${refused.id}.turn`, refused.params) : ''}
               rows={2}
               maxlength={1000}
             />

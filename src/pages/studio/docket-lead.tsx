@@ -1,7 +1,9 @@
 import type { FC } from 'hono/jsx'
 import type { Words } from '../../words/render'
+import { Button, Once } from '../parts/button'
 import { chanceWords } from '../parts/chance'
 import { clock, date, money } from '../parts/money-text'
+import { paths } from '../paths'
 import type { DocketView, StaleView, TrialView } from './docket-view'
 
 export type LeadProps = {
@@ -9,6 +11,8 @@ export type LeadProps = {
   readonly docket: DocketView
   readonly trial?: TrialView
   readonly stale?: StaleView
+  /** Set for who may send: the key of the form that does. */
+  readonly once?: string
 }
 
 /** The offer leads while it is ours to make; later the car and its day do. */
@@ -24,6 +28,8 @@ const AHEAD: readonly string[] = [
   'come-back',
   'not-brought',
   'called-off',
+  'turned-down',
+  'withdrawn',
 ]
 
 const Ahead: FC<LeadProps> = ({ words, docket: d }) => (
@@ -134,6 +140,66 @@ const Stale: FC<{ readonly words: Words; readonly stale: StaleView }> = ({ words
   </section>
 )
 
+/** What was asked for, whether the date and the money hold, and what we do not do. */
+const Asked: FC<LeadProps> = ({ words, docket }) => {
+  const { estimate, facts } = docket
+  const told = ['services', 'wish', 'best-thing'].flatMap((id) => {
+    const fact = facts.find((f) => f.question === id)
+    const said = fact !== undefined && !fact.unsure && fact.answer !== words.say('answer.left-out')
+    return said ? [fact.answer] : []
+  })
+  return (
+    <>
+      {told.length > 0 ? <p>{words.say('page.lead.asked', { what: told.join(' · ') })}</p> : null}
+      {estimate?.deadline ? (
+        <p>
+          <b>
+            {words.say(`page.lead.deadline.${estimate.deadline.holds}`, {
+              date: estimate.deadline.date,
+            })}
+          </b>
+        </p>
+      ) : null}
+      {estimate?.budget ? (
+        <p>
+          {words.say('page.lead.budget', {
+            amount: estimate.budget.amount,
+            chance: chanceWords(words, estimate.budget.chance),
+          })}
+        </p>
+      ) : null}
+      {(estimate?.scope.turnedDown ?? []).map((t) => (
+        <div class="note stop">
+          <p>
+            <b>{words.say(`refuse.${t.id}`, t.params)}</b>
+          </p>
+          <p>{words.say(`refuse.${t.id}.turn`, t.params)}</p>
+        </div>
+      ))}
+    </>
+  )
+}
+
+/** The quote as the engine makes it, sent with one press while nothing was changed. */
+const SendAsItIs: FC<LeadProps & { readonly once: string }> = ({ words, docket, once }) =>
+  docket.state === 'received' &&
+  docket.revisions.length === 0 &&
+  docket.adjustments.length === 0 &&
+  docket.offer ? (
+    <form method="post" action={paths.docketRevision(docket.id)} class="screen-only">
+      <Once once={`${once}-as-it-is`} />
+      <input type="hidden" name="rev" value={String(docket.rev)} />
+      <div class="acts">
+        <Button name="act" value="send">
+          {words.say('page.lead.send')}
+        </Button>
+        <a class="button quiet" href="#lines">
+          {words.say('page.lead.change')}
+        </a>
+      </div>
+    </form>
+  ) : null
+
 /** What stands first: who wrote meanwhile, where the docket stands, what a trial would change. */
 export const DocketLead: FC<LeadProps> = (p) => {
   const { words, docket, trial, stale } = p
@@ -155,6 +221,8 @@ export const DocketLead: FC<LeadProps> = (p) => {
         </p>
         {docket.whyMoved ? <p class="quietly">{docket.whyMoved}</p> : null}
         {ahead ? <Ahead {...p} /> : <Offered {...p} />}
+        <Asked {...p} />
+        {p.once && !trial && !stale ? <SendAsItIs {...p} once={p.once} /> : null}
         {docket.dropped.length > 0 ? (
           <div>
             <p>{words.say('page.docket.dropped', { n: docket.dropped.length })}</p>

@@ -78,6 +78,7 @@ export const DocketPage: FC<DocketPageProps> = (p) => {
       <DocketLead
         words={words}
         docket={docket}
+        {...(docket.canAsk ? { once } : {})}
         {...(p.trial ? { trial: p.trial } : {})}
         {...(p.stale ? { stale: p.stale } : {})}
       />
