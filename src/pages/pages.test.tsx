@@ -85,6 +85,7 @@ describe('the words of the pages', () => {
   ]
   const derived = [
     ...STATES.map((v) => `page.state.${v}`),
+    ...STATES.map((v) => `page.mine.${v}`),
     ...TURNS.flatMap((v) => [`page.turn.${v}`, `page.list.none.${v}`]),
     ...SEVERITIES.map((v) => `page.severity.${v}`),
     ...TRACKS.map((v) => `page.track.${v}`),

@@ -28,6 +28,11 @@ export type Input<B, Q> = {
   readonly query: Q
   readonly body: B
   readonly who: Who
+  /** The address's own words, for a page that reads what was linked with it. */
+  readonly search: URLSearchParams
+  /** Keys of dockets in this browser, where the route lists them. */
+  readonly held: readonly string[]
+  readonly now: number
 }
 
 /** The studio at this moment: its settings as the engine sees them, and its words. */
@@ -94,6 +99,8 @@ export type Route<B = unknown, Q = unknown, L extends Load = Load> = {
   /** Collisions are tried again on the new state when the caller did not say which one they saw. */
   readonly again?: boolean
   readonly rate?: RateRule
+  /** Lists the dockets this browser holds keys of; it may do nothing to them. */
+  readonly lists?: boolean
   readonly load?: (input: Input<B, Q>) => L | Promise<L>
   readonly act: (call: Call<B, Q, L>) => Promise<Outcome> | Outcome
 }

@@ -28,7 +28,7 @@ it('a first quote is sent in at most six clicks from the list', async () => {
   await owner.page.goto('/studio')
   const hand = counted(owner)
   await hand.press(owner.page.locator(`.dockets a[href="/studio/d/${id}"]`))
-  await hand.press(button(owner, 'Save and send revision 1'))
+  await hand.press(button(owner, 'Send it as it is'))
   expect(await owner.page.locator('[name=paste]').inputValue()).toMatch(/\/l\/\S+/)
   expect(await owner.page.locator('#revisions').textContent()).toContain('sent')
   expect(hand.clicks()).toBeLessThanOrEqual(6)
@@ -208,6 +208,13 @@ it('asks again, changes for the customer, offers a look-over, turns down: the cu
   await press(customer.page, button(customer, /^Go on|Continue|Next/i).first())
   expect(new URL(customer.page.url()).pathname).toBe(`/e/${id}/range`)
   await page.goto('/studio?turn=ours')
+  expect(await page.locator(`a[href="/studio/d/${id}"]`).count()).toBe(1)
+
+  // A plate noted on a docket finds it again.
+  await page.goto(`/studio/d/${id}`)
+  await page.getByLabel('Number plate').fill('08 g 555')
+  await press(page, button(owner, 'Keep the answers'))
+  await page.goto('/studio?q=08-G-555')
   expect(await page.locator(`a[href="/studio/d/${id}"]`).count()).toBe(1)
 
   // Changed on the customer's behalf: a reason is needed, and the customer reads it.

@@ -1,8 +1,15 @@
 import type { Stmt } from '../../store/db'
+import { upsertPerson } from '../../store/people'
+import { foldPlate } from '../../store/search-words'
 import { insertText } from '../../store/texts'
+import type { Words } from '../../words/render'
 import { invalid } from '../http/problem'
 import type { Call, Load } from '../route'
 import { checkMatch, type Desk, keepText, type Written, write } from './desk'
+
+/** Asked on every docket: a car that comes again is found by it. */
+export const PLATE = 'plate'
+const ALWAYS = (words: Words) => [{ id: PLATE, prompt: words.say('page.open.plate') }]
 
 /**
  * Keeps answers to the studio's own questions, by question; what is empty or unchanged writes no line.
@@ -14,7 +21,7 @@ export const answerOwn = (
   given: Readonly<Record<string, string>>,
 ) => {
   checkMatch(call, desk)
-  const asked = call.studio.profile.ownQuestions ?? []
+  const asked = [...ALWAYS(call.studio.words), ...(call.studio.profile.ownQuestions ?? [])]
   const written: Written[] = []
   const texts: Stmt[] = []
   for (const [question, answer] of Object.entries(given)) {
@@ -27,6 +34,9 @@ export const answerOwn = (
     const { ref, row } = keepText(call, desk.id, 'answer.own', text)
     written.push({ kind: 'answered-own', body: { question, prompt, text: ref } })
     texts.push(insertText(row))
+    const person = desk.people[0]
+    if (question === PLATE && person)
+      texts.push(upsertPerson({ ...person, plate: foldPlate(text) || null }))
   }
   if (written.length === 0) return { docket: desk.docket, writes: [] as readonly Stmt[] }
   const { writes, docket } = write(call, desk, written)

@@ -8,6 +8,8 @@ import { customerLink } from '../acts/customer-link'
 import { checkMatch, deskLoad, openDesk } from '../acts/desk'
 import { answerQuestion, openEnquiry, questionOf, unanswerQuestion } from '../acts/enquiry'
 import { deskInput } from '../acts/estimating'
+import { givenAnswers, parseAnswers } from '../acts/parse-answers'
+import { answerAlong, checkPrefill } from '../acts/prefill'
 import { submit } from '../acts/submit'
 import { enquiryView, estimateView, questionView } from '../acts/views'
 import { Problem } from '../http/problem'
@@ -31,23 +33,30 @@ export const enquiryRoutes: readonly Route[] = [
     path: base,
     rights: 'public',
     summary: 'Begin an enquiry; the key in the answer opens it from now on.',
-    body: z.strictObject({ language: z.exactOptional(z.string().max(20)) }),
+    body: z.strictObject({
+      language: z.exactOptional(z.string().max(20)),
+      answers: z.exactOptional(givenAnswers),
+    }),
     answers: { 201: openedAnswer },
     rate: { name: 'open', perMinute: 120 },
     act: async (call) => {
       const made = await openEnquiry(call, call.body.language ?? 'en', 'customer')
-      const { current, progress } = made.desk.replayed
+      const along = parseAnswers(call.body.answers ?? {})
+      checkPrefill(along, call.now)
+      const more = answerAlong(call, made.desk, along)
+      const { current, progress } = replay(script, more.answers)
       return {
         status: 201,
-        headers: { location: `${base}/${made.id}`, etag: `"${made.desk.docket.rev}"` },
-        writes: made.writes,
+        headers: { location: `${base}/${made.id}`, etag: `"${more.docket.rev}"` },
+        writes: [...made.writes, ...more.writes],
         json: {
           id: made.id,
           key: made.key,
-          state: made.desk.docket.state,
-          rev: made.desk.docket.rev,
+          state: more.docket.state,
+          rev: more.docket.rev,
           script: script.version,
-          question: current === null ? null : questionView(current, call.studio.words),
+          question:
+            current === null ? null : questionView(current, call.studio.words, more.answers),
           progress,
         },
       }

@@ -11,6 +11,18 @@ export const readCookie = (request: Request, name: string): string | null => {
   return null
 }
 
+/** Keys of dockets this browser holds, at most twenty: from cookies named after them. */
+export const heldKeys = (request: Request, secure: boolean): readonly string[] => {
+  const start = docketCookie('', secure)
+  return (request.headers.get('cookie') ?? '')
+    .split(';')
+    .map((part) => part.trim())
+    .filter((part) => part.startsWith(start) && part.includes('='))
+    .map((part) => part.slice(part.indexOf('=') + 1))
+    .filter((key) => /^[A-Za-z0-9_-]{16,200}$/.test(key))
+    .slice(0, 20)
+}
+
 /** A Set-Cookie value; `seconds` 0 ends it. Values are base64url, so nothing needs escaping. */
 export const setCookie = (
   name: string,

@@ -1,6 +1,7 @@
 import type { Deps } from '../deps'
 import type { Input, Route } from '../route'
 import { addressOf } from './address'
+import { heldKeys } from './cookies'
 import { type Shown, shown } from './credentials'
 import { mayChange } from './guard'
 import { Problem } from './problem'
@@ -72,7 +73,14 @@ export const prepare = async (route: Route, r: Request1, deps: Deps): Promise<Pr
   const good = read instanceof Problem ? null : read
   const window = Math.floor(deps.now() / 60_000)
   return {
-    input: { params: r.params, query: good?.query, body: good?.body },
+    input: {
+      params: r.params,
+      query: good?.query,
+      body: good?.body,
+      search: url.searchParams,
+      held: route.lists ? heldKeys(r.request, secure) : [],
+      now: deps.now(),
+    },
     shown: s,
     wrong: read instanceof Problem ? read : null,
     key: good?.key ?? null,

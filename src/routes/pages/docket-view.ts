@@ -22,6 +22,7 @@ import { deskInput } from '../acts/estimating'
 import { benchFacts, factsOf } from '../acts/facts'
 import { lineText } from '../acts/line-text'
 import { movesByHand } from '../acts/moving'
+import { PLATE } from '../acts/own-questions'
 import { offerOf } from '../acts/revising'
 import type { Any } from './page'
 import { changeSentences } from './quote-render'
@@ -89,12 +90,20 @@ const revisions = (desk: Desk, words: Words): readonly RevisionView[] =>
 
 const ownQuestions = (call: Any, desk: Desk) => {
   const asked = call.studio.profile.ownQuestions ?? []
-  const { ownAnswers } = desk.docket
+  const { [PLATE]: _, ...ownAnswers } = desk.docket.ownAnswers
+  const plate = {
+    id: PLATE,
+    prompt: call.studio.words.say('page.open.plate'),
+    answer: desk.people[0]?.plate ?? null,
+  }
   const gone = Object.entries(ownAnswers).filter(([id]) => !asked.some((q) => q.id === id))
-  return [...asked, ...gone.map(([id, a]) => ({ id, prompt: a.prompt }))].map(({ id, prompt }) => {
-    const answer = ownAnswers[id]
-    return { id, prompt, answer: answer?.text ? (desk.texts.get(answer.text) ?? null) : null }
-  })
+  const rest = [...asked, ...gone.map(([id, a]) => ({ id, prompt: a.prompt }))].map(
+    ({ id, prompt }) => {
+      const answer = ownAnswers[id]
+      return { id, prompt, answer: answer?.text ? (desk.texts.get(answer.text) ?? null) : null }
+    },
+  )
+  return desk.people[0] ? [plate, ...rest] : rest
 }
 
 /** What is dated and agreed, for the lead of the page. */

@@ -36,6 +36,7 @@ const SHORT = [
   'year',
   'colour',
   'services',
+  'cabin-state',
   'wish',
   'dangers',
   'deadline',

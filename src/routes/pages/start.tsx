@@ -2,12 +2,14 @@ import { LinkPage } from '../../pages/intake/link-page'
 import { StartPage } from '../../pages/intake/start-page'
 import { paths } from '../../pages/paths'
 import { isLive, selectAccess } from '../../store/accesses'
+import { selectHeld } from '../../store/held'
 import { CUSTOMER_KEY_MS, openEnquiry } from '../acts/enquiry'
+import { answerAlong, prefillTexts, readPrefill } from '../acts/prefill'
 import { docketCookie, setCookie } from '../http/cookies'
 import { sha256 } from '../http/keys'
 import { Problem } from '../http/problem'
 import { type Route, route } from '../route'
-import { type Any, frameOf, onceOf, page, seeOther } from './page'
+import { type Any, formOf, frameOf, onceOf, page, seeOther } from './page'
 
 export const customerCookie = (call: Pick<Any, 'secure'>, id: string, key: string): string =>
   setCookie(docketCookie(id, call.secure), key, {
@@ -25,14 +27,23 @@ export const startRoutes: readonly Route[] = [
     rights: 'public',
     summary: 'The door of the intake.',
     answers: { 200: 'other' },
-    act: (call) =>
-      page(
+    lists: true,
+    load: async ({ held, now }) => ({
+      mine: selectHeld(await Promise.all(held.map((key) => sha256(key))), now),
+    }),
+    act: (call) => {
+      const { right, wrong } = readPrefill(call.search, call.studio, call.now)
+      return page(
         <StartPage
           frame={frameOf(call)}
           once={onceOf(call)}
+          mine={call.loaded.mine}
+          brought={prefillTexts(right, call.studio)}
+          unused={wrong}
           {...(call.studio.profile.contact ? { contact: call.studio.profile.contact } : {})}
         />,
-      ),
+      )
+    },
   }),
   route({
     id: 'page.open',
@@ -46,8 +57,14 @@ export const startRoutes: readonly Route[] = [
     rate: { name: 'open', perMinute: 120 },
     act: async (call) => {
       const made = await openEnquiry(call, 'en', 'customer')
+      const along = formOf(call).entries.flatMap(([name, value]) =>
+        name.startsWith('with:') ? [[name.slice('with:'.length), value] as const] : [],
+      )
+      const { right } = readPrefill(along, call.studio, call.now)
+      const answers = Object.fromEntries(right.map((p) => [p.question, p.answer]))
+      const more = answerAlong(call, made.desk, answers)
       return seeOther(paths.conversation(made.id), {
-        writes: made.writes,
+        writes: [...made.writes, ...more.writes],
         cookies: [customerCookie(call, made.id, made.key)],
       })
     },
