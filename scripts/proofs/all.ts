@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs'
 import { j30File } from '../bench-j30'
 import { proveComparisons } from './comparisons'
 import { proveCorpus } from './corpus'
+import { proveGrowth } from './growth'
 import { proveJ30 } from './j30'
 import { proveKills } from './kills'
 import type { Proof } from './proof'
@@ -43,6 +44,14 @@ export const proofs = (scale: number): readonly Proof[] => {
         'in order, summing up, each line with source and true reasons; not surer for not knowing; no fewer minutes for a worse or larger car',
       missing: always,
       run: () => proveCorpus(Math.max(1, Math.round(1 / scale))),
+    },
+    {
+      id: 'growth',
+      title: 'The same requests with ever more dockets',
+      asked:
+        'what somebody waits for all day takes at most 3 times as long with the most dockets as with the fewest',
+      missing: always,
+      run: () => proveGrowth([1_000, 10_000, 100_000].map(size)),
     },
     {
       id: 'kills',
