@@ -14,6 +14,7 @@ import { Facts, LastVisitReadings, OpenThings } from './docket-facts'
 import { DocketLead } from './docket-lead'
 import type { DocketView, MessageView, StaleView, TrialView } from './docket-view'
 import { CouldAddWhy, OfferWhy, PaintWhy } from './figure-reasons'
+import { FreshLink } from './fresh-link'
 
 export type DocketPageProps = {
   readonly frame: Frame
@@ -135,6 +136,7 @@ export const DocketPage: FC<DocketPageProps> = (p) => {
       <Facts words={words} docket={docket} />
       <OwnQuestions {...acts} />
       <History words={words} docket={docket} />
+      <FreshLink words={words} id={docket.id} once={once} />
       <section class="screen-only">
         <p>
           <a href={paths.studio}>{words.say('page.docket.back')}</a>

@@ -2,6 +2,7 @@ import * as z from 'zod'
 import { TURNS } from '../../docket/states'
 import { estimate } from '../../quote/estimate'
 import { listHeads } from '../../store/heads'
+import { customerLink } from '../acts/customer-link'
 import { checkMatch, deskLoad, openDesk } from '../acts/desk'
 import { openEnquiry } from '../acts/enquiry'
 import { deskInput } from '../acts/estimating'
@@ -13,7 +14,7 @@ import { readPlace, writePlace } from '../acts/place'
 import { enquiryView, estimateView } from '../acts/views'
 import { isoTimes } from '../http/iso-times'
 import { type Route, route, type Who } from '../route'
-import { docketAnswer, linesAnswer, listAnswer, openedAnswer } from './shapes'
+import { docketAnswer, linesAnswer, linkAnswer, listAnswer, openedAnswer } from './shapes'
 
 const base = '/api/v1/dockets'
 const maybe = z.exactOptional
@@ -34,6 +35,22 @@ const shownTo = (who: Who, view: ReturnType<typeof enquiryView>) =>
       }
 
 export const docketRoutes: readonly Route[] = [
+  route({
+    id: 'docket.link',
+    face: 'api',
+    method: 'POST',
+    path: '/api/v1/dockets/:id/links',
+    rights: 'owner',
+    summary: 'A new private link for a customer whose own is old or lost.',
+    body: z.strictObject({}),
+    answers: { 201: linkAnswer },
+    load: ({ params }) => deskLoad(params.id ?? ''),
+    act: async (call) => {
+      const { id } = openDesk(call.loaded)
+      const { link, until, writes } = await customerLink(call, id, 'issued again')
+      return { status: 201, writes, json: { link, until } }
+    },
+  }),
   route({
     id: 'docket.open',
     face: 'api',

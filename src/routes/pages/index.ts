@@ -16,6 +16,7 @@ import { sendingRoutes } from './sending'
 import { settingsRoutes } from './settings'
 import { workSettingsRoutes } from './settings-work'
 import { signInRoutes } from './sign-in'
+import { siteRoutes } from './site'
 import { startRoutes } from './start'
 
 /** Every page, in the order a customer and then the studio meets them. */
@@ -33,6 +34,7 @@ export const pageRoutes: readonly Route[] = [
   ...settingsRoutes,
   ...workSettingsRoutes,
   ...deviceRoutes,
+  ...siteRoutes,
   ...docketPageRoutes,
   ...docketMoveRoutes,
   ...docketDeskRoutes,

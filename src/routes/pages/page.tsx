@@ -30,6 +30,7 @@ export const frameOf = (
               ? [
                   { href: paths.settings, text: words.say('nav.settings') },
                   { href: paths.devices, text: words.say('nav.devices') },
+                  { href: paths.site, text: words.say('nav.site') },
                 ]
               : []),
           ],

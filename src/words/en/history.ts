@@ -46,6 +46,7 @@ export const historyWords: Catalogue = {
   'nav.dockets': 'Dockets',
   'nav.settings': 'Settings',
   'nav.devices': 'Devices',
+  'nav.site': 'Your site',
   photo: 'picture',
   'photo.photos': 'picture',
   'photo.finding': 'what was found',

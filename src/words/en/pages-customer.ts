@@ -99,6 +99,21 @@ export const customerWords: Catalogue = {
   'page.mine.part-done': 'partly done',
   'page.mine.uncollected': 'ready, still with us',
   'page.mine.come-back': 'comes back to us',
+  'page.site': 'On your own site',
+  'page.site.lead':
+    'This link opens the questions for anybody. Put it on your site, on a card, or print the code for the wall.',
+  'page.site.link': 'The link',
+  'page.site.html': 'As HTML',
+  'page.site.along': 'With answers in it',
+  'page.site.along.lead':
+    'A page about one kind of work may send its answer along. The customer sees and confirms it; what is no answer is named and left out. Names, ways to reach somebody and free words are never taken from a link.',
+  'page.fresh-link': 'Make a new private link for the customer',
+  'page.fresh-link.lead': 'Their link is old or lost? A new one opens the same docket.',
+  'page.fresh-link.made': 'A new private link',
+  'page.fresh-link.label': 'For the customer alone',
+  'page.fresh-link.until':
+    'It works until {date:date}. Send it to the address or number on the docket, to nobody else.',
+  'page.fresh-link.back': 'Back to the docket',
   'page.photo.guide':
     'These would help most with this car. Send as many as you like, in any order.',
   'page.photo.have': '{n|one here|# here}',
