@@ -143,6 +143,7 @@ it('whatever was typed is only text on every page that shows it later', async ()
   // The studio's own fields.
   const { page } = owner
   await page.goto(`/studio/d/${id}`)
+  await page.locator('summary', { hasText: 'Add a line' }).click()
   await page.locator('[name=add-name]').fill(MARKUP)
   await page.locator('[name=add-minutes]').fill('10')
   await page.locator('[name=add-why]').fill(TURNED)

@@ -37,7 +37,7 @@ export const CorrectPage: FC<CorrectPageProps> = (p) => {
           <input type="hidden" name="rev" value={String(p.rev)} />
           <fieldset>
             <legend>
-              <h1>{q.prompt}</h1>
+              <h1 id="q">{q.prompt}</h1>
             </legend>
             <p class="quietly">{words.say('page.correct.now', { answer: p.now })}</p>
             <FieldFault

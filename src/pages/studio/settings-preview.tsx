@@ -25,6 +25,16 @@ export const SettingsPreview: FC<{
   <section id="preview">
     <h2>{words.say('page.preview')}</h2>
     <p role="status">{words.say('page.preview.lead', { n: rows.length })}</p>
+    {rows.length > 0 ? (
+      <p>
+        <b>
+          {words.say('page.preview.all', {
+            before: sum(rows, 'before'),
+            after: sum(rows, 'after'),
+          })}
+        </b>
+      </p>
+    ) : null}
     {rows.length === 0 ? null : (
       <table class="stack">
         <thead>
@@ -68,14 +78,6 @@ export const SettingsPreview: FC<{
             </tr>
           ))}
         </tbody>
-        <tfoot>
-          <tr class="total">
-            <th scope="row">{words.say('page.preview.all')}</th>
-            <td class="n">{money(words, sum(rows, 'before'))}</td>
-            <td class="n">{money(words, sum(rows, 'after'))}</td>
-            <td />
-          </tr>
-        </tfoot>
       </table>
     )}
   </section>

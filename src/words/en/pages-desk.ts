@@ -130,7 +130,7 @@ export const pagesDesk: Catalogue = {
     '{n|The latest estimate|The latest # estimates}, tried again. Nothing is saved.',
   'page.preview.docket': 'docket',
   'page.preview.labour': '{before}, then {after}',
-  'page.preview.all': 'All of them',
+  'page.preview.all': 'All of them: {before:money} before, {after:money} after.',
   'page.preview.button': 'Try on the latest 20',
   'page.craft': 'Work and words',
   'page.craft.steps': 'Steps: your speed, and what you do not offer',
