@@ -13,6 +13,7 @@ import { givenAnswers, parseAnswers } from '../acts/parse-answers'
 import { readPlace, writePlace } from '../acts/place'
 import { enquiryView, estimateView } from '../acts/views'
 import { isoTimes } from '../http/iso-times'
+import { invalid } from '../http/problem'
 import { type Route, route, type Who } from '../route'
 import { docketAnswer, linesAnswer, linkAnswer, listAnswer, openedAnswer } from './shapes'
 
@@ -71,6 +72,8 @@ export const docketRoutes: readonly Route[] = [
     load: ({ body }) => deskLoad(body.like ?? ''),
     act: async (call) => {
       const { body } = call
+      if (body.like !== undefined && call.loaded.lines.length === 0)
+        throw invalid([{ pointer: '/like', code: 'ERR_VALUE' }])
       const short = body.like !== undefined || body.answers !== undefined
       const made = short
         ? await openShort(call, {

@@ -23,13 +23,15 @@ export const revisionRoutes: readonly Route[] = [
     method: 'POST',
     path: `${base}/:id/trial`,
     rights: 'owner',
-    summary: 'What adjustments would come to; nothing is kept.',
+    summary: 'What adjustments would come to, beside those in force; nothing is kept.',
     body: z.strictObject({ adjustments: maybe(adjustments), start: maybe(day) }),
     answers: { 200: z.looseObject({ estimate: estimateAnswer }) },
     load,
     act: ({ loaded, body, studio, now }) => {
       const desk = openDesk(loaded)
-      const before = estimate(deskInput(studio, now, desk))
+      const before = estimate(
+        deskInput(studio, now, desk, desk.docket.revisions.at(-1)?.adjustments ?? []),
+      )
       const input = deskInput(studio, now, desk, body.adjustments ?? [])
       const made = estimate(body.start === undefined ? input : { ...input, start: body.start })
       return {
@@ -37,7 +39,12 @@ export const revisionRoutes: readonly Route[] = [
         json: {
           estimate: estimateView(made, studio.words, null),
           offer: made.offer,
-          before: { offer: before.offer, readyLikely: before.plan.readyLikely },
+          before: {
+            offer: before.offer,
+            readyLikely: before.plan.readyLikely,
+            readyCautious: before.plan.readyCautious,
+            notes: before.riskNotes.map((n) => n.id),
+          },
           dropped: made.adjusted.dropped,
         },
       }
@@ -54,6 +61,8 @@ export const revisionRoutes: readonly Route[] = [
       adjustments: maybe(adjustments),
       message: maybe(z.string().max(2000)),
       validDays: maybe(z.int().min(1).max(365)),
+      /** Asked beforehand, with tax; absent: the studio's share. */
+      deposit: maybe(z.int().min(0).max(1_000_000_000)),
     }),
     answers: { 201: revisionAnswer },
     match: 'required',
@@ -64,6 +73,7 @@ export const revisionRoutes: readonly Route[] = [
         adjustments: call.body.adjustments ?? [],
         message: call.body.message,
         validDays: call.body.validDays,
+        deposit: call.body.deposit,
       })
       return {
         status: 201,
