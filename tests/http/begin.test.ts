@@ -34,7 +34,7 @@ describe.each(RUNTIMES)('beginning on %s', (runtime) => {
       ['with:mileage', '88000'],
     ])
     expect(text).toContain(
-      '5 parts of the link are no answer we can use and left out: size, wheels, contact, &lt;b&gt;, year-of.',
+      '5 parts of the link are no answers we can use, and left out: size, wheels, contact, &lt;b&gt;, year-of.',
     )
     expect(text).not.toContain('<script>alert')
     expect(text).not.toContain('utm_source')

@@ -143,7 +143,6 @@ const Notes: FC<RangePageProps> = ({ frame: { words }, estimate }) => {
 
 const Narrowing: FC<RangePageProps> = ({ frame: { words }, id, estimate, lookOver, shows }) => {
   const open = estimate.narrowing.filter((n) => promptOf(words, n.question) !== null).slice(0, 3)
-  if (open.length === 0 && !lookOver) return null
   return (
     <section>
       <h2>{words.say('page.narrow')}</h2>
@@ -159,6 +158,7 @@ const Narrowing: FC<RangePageProps> = ({ frame: { words }, id, estimate, lookOve
           ))}
         </ul>
       ) : null}
+      <p>{words.say('page.come-by')}</p>
       {lookOver ? (
         <p>
           {words.say('page.look-over', {

@@ -79,7 +79,7 @@ export const customerWords: Catalogue = {
   'page.start.brought':
     'This came with the link. Beginning takes it as your answers; each can be changed on the way.',
   'page.start.unused':
-    '{n|One part of the link is|# parts of the link are} no answer we can use and left out: {names}.',
+    '{n|One part of the link is no answer|# parts of the link are no answers} we can use, and left out: {names}.',
   'page.mine.answering': 'not sent yet',
   'page.mine.received': 'with the studio',
   'page.mine.look-over': 'a look-over is offered',
@@ -99,6 +99,8 @@ export const customerWords: Catalogue = {
   'page.mine.part-done': 'partly done',
   'page.mine.uncollected': 'ready, still with us',
   'page.mine.come-back': 'comes back to us',
+  'page.come-by':
+    'Or show it to us: come by for about 20 minutes, and most of what is open is settled. Say so when you send this, and we name a time.',
   'page.site': 'On your own site',
   'page.site.lead':
     'This link opens the questions for anybody. Put it on your site, on a card, or print the code for the wall.',
