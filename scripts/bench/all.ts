@@ -1,6 +1,7 @@
 import { engineSection } from './engine'
 import { edgeSection, nodeSection } from './http'
 import { j30Section } from './j30'
+import { latencySection } from './latency'
 import { rulesSection } from './rules'
 import { scriptSection } from './script'
 import type { BenchSection } from './section'
@@ -13,4 +14,5 @@ export const sections: readonly BenchSection[] = [
   j30Section,
   nodeSection,
   edgeSection,
+  latencySection,
 ]

@@ -19,7 +19,7 @@ export type Route = {
 }
 
 /** Enough for the code to be compiled. */
-const WARM = 60
+const WARM = 50
 /** Requests of the sequential pass, in which the processor's time is read around each. */
 export const SINGLE = 30
 
