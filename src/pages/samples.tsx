@@ -93,6 +93,8 @@ const quoteOf = (t: Typed): QuoteView => ({
   changes: ['The lettering is by the hour now, at most 3 hours.'],
 })
 
+const written = { totalText: '€1,290.00', depositText: '€258.00' } as const
+
 const docketOf = (t: Typed): DocketView => ({
   id: 'd1',
   rev: 9,
@@ -119,8 +121,15 @@ const docketOf = (t: Typed): DocketView => ({
   adjustments: [{ kind: 'minutes', step: 'lettering', minutes: 150, why: t.text }],
   dropped: [],
   revisions: [
-    { revision: 1, offer, validUntil: '2026-06-28', sentAt: 1_780_000_000_000, changes: [] },
-    { revision: 2, offer, validUntil: '2026-07-01', sentAt: null, changes: [t.text] },
+    {
+      revision: 1,
+      offer,
+      validUntil: '2026-06-28',
+      sentAt: 1_780_000_000_000,
+      changes: [],
+      ...written,
+    },
+    { revision: 2, offer, validUntil: '2026-07-01', sentAt: null, changes: [t.text], ...written },
   ],
   question: t.text,
   moves: ['look-over', 'quoted', 'turned-down', 'dated', 'lapsed'],

@@ -53,16 +53,18 @@ export type DayPageProps = {
   readonly kept?: Kept
 }
 
-const Dates: FC<DayPageProps> = ({ frame: { words }, id, dated }) => {
+const Dates: FC<DayPageProps> = ({ frame: { words }, id, dated, state }) => {
   if (!dated) return null
   const sameDay = dated.readyLikely === dated.readyCautious
   return (
     <>
       <p>
-        {words.say(dated.startMinute === undefined ? 'page.agreed.day' : 'page.agreed.day-at', {
-          start: dated.start,
-          at: dated.startMinute ?? 0,
-        })}{' '}
+        {state === 'dated'
+          ? `${words.say(
+              dated.startMinute === undefined ? 'page.agreed.day' : 'page.agreed.day-at',
+              { start: dated.start, at: dated.startMinute ?? 0 },
+            )} `
+          : null}
         {words.say(sameDay ? 'page.agreed.ready-same' : 'page.agreed.ready', {
           likely: date(words, dated.readyLikely),
           cautious: date(words, dated.readyCautious),

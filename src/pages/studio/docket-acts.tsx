@@ -3,7 +3,7 @@ import type { Words } from '../../words/render'
 import type { FieldError } from '../frame'
 import { Button, Once } from '../parts/button'
 import { Field, Select } from '../parts/field'
-import { date, money } from '../parts/money-text'
+import { date } from '../parts/money-text'
 import { paths } from '../paths'
 import { Parting } from './docket-asking'
 import type { DocketView, MessageView } from './docket-view'
@@ -36,13 +36,13 @@ export const Revisions: FC<ActsProps> = (p) => {
             <p>
               {words.say(r.sentAt === null ? 'page.revision.saved' : 'page.revision.sent', {
                 n: r.revision,
-                total: money(words, r.offer.total),
+                total: r.totalText,
                 date: r.validUntil,
               })}
             </p>
             {r.offer.deposit > 0 ? (
               <p class="quietly">
-                {words.say('page.revision.deposit', { deposit: r.offer.deposit })}
+                {words.say('page.revision.deposit', { deposit: r.depositText })}
               </p>
             ) : null}
             {r.changes.length > 0 ? (

@@ -180,12 +180,19 @@ const Asked: FC<LeadProps> = ({ words, docket }) => {
   )
 }
 
+/** Something is turned down or stops the work: that is read before anything is sent. */
+const held = ({ estimate }: DocketView): boolean =>
+  estimate === null ||
+  estimate.scope.turnedDown.length > 0 ||
+  estimate.riskNotes.some((n) => n.severity === 'stop')
+
 /** The quote as the engine makes it, sent with one press while nothing was changed. */
 const SendAsItIs: FC<LeadProps & { readonly once: string }> = ({ words, docket, once }) =>
   docket.state === 'received' &&
   docket.revisions.length === 0 &&
   docket.adjustments.length === 0 &&
-  docket.offer ? (
+  docket.offer &&
+  !held(docket) ? (
     <form method="post" action={paths.docketRevision(docket.id)} class="screen-only">
       <Once once={`${once}-as-it-is`} />
       <input type="hidden" name="rev" value={String(docket.rev)} />

@@ -33,6 +33,9 @@ export type RevisionView = Pick<
 > & {
   /** What it changes against the one before, in sentences. */
   readonly changes: readonly string[]
+  /** Total and deposit as written, in the money it was made in. */
+  readonly totalText: string
+  readonly depositText: string
 }
 
 /** The last visit of the same car. */

@@ -8,6 +8,7 @@ import { addDaysText } from '../../quote/working-day'
 import { enqueue } from '../../store/outbox'
 import { insertText } from '../../store/texts'
 import { invalid, Problem } from '../http/problem'
+import { studioInMoney } from '../http/studio'
 import type { Call, Load } from '../route'
 import { checkMatch, type Desk, keepText, type Written, write } from './desk'
 import { deskInput, keepEstimate, todayOf } from './estimating'
@@ -145,7 +146,7 @@ export const send = async (call: Any, desk: Desk, revision: Revision) => {
     dedupe: `sent:${desk.id}:${revision.revision}:${docket.rev}`,
     nextAt: call.now,
   })
-  const { words } = call.studio
+  const { words } = studioInMoney(call.studio, revision.offer.currency, call.deps.catalogues)
   const message = words.say('message.quote', {
     studio: call.studio.profile.name,
     reference: desk.docket.reference ?? '',

@@ -24,6 +24,7 @@ import { lineText } from '../acts/line-text'
 import { movesByHand } from '../acts/moving'
 import { PLATE } from '../acts/own-questions'
 import { offerOf } from '../acts/revising'
+import { studioInMoney } from '../http/studio'
 import type { Any } from './page'
 import { changeSentences } from './quote-render'
 
@@ -82,11 +83,16 @@ const facts = (call: Any, desk: Desk): readonly FactView[] => {
 }
 
 /** Revisions with what each changes against the one before. */
-const revisions = (desk: Desk, words: Words): readonly RevisionView[] =>
-  desk.docket.revisions.map((r, i) => ({
-    ...r,
-    changes: i === 0 ? [] : changeSentences(desk.docket.revisions[i - 1] ?? null, r, words),
-  }))
+const revisions = (call: Any, desk: Desk): readonly RevisionView[] =>
+  desk.docket.revisions.map((r, i) => {
+    const { words } = studioInMoney(call.studio, r.offer.currency, call.deps.catalogues)
+    return {
+      ...r,
+      changes: i === 0 ? [] : changeSentences(desk.docket.revisions[i - 1] ?? null, r, words),
+      totalText: words.say('format.money', { v: r.offer.total }),
+      depositText: words.say('format.money', { v: r.offer.deposit }),
+    }
+  })
 
 const ownQuestions = (call: Any, desk: Desk) => {
   const asked = call.studio.profile.ownQuestions ?? []
@@ -187,7 +193,7 @@ export const docketView = (
     offer: made ? offerOf(made) : null,
     adjustments,
     dropped: (made?.adjusted.dropped ?? []).map((a) => adjustmentText(a, words)),
-    revisions: revisions(desk, words),
+    revisions: revisions(call, desk),
     question: complaint(desk) ?? (asked?.text ? (desk.texts.get(asked.text.text) ?? null) : null),
     moves: [
       ...movesByHand(desk.docket.state),

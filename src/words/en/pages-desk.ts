@@ -42,7 +42,7 @@ export const pagesDesk: Catalogue = {
   'page.last.before': 'before',
   'page.last.after': 'after',
   'page.revision.changes': 'What changed',
-  'page.revision.deposit': 'Deposit {deposit:money}.',
+  'page.revision.deposit': 'Deposit {deposit}.',
   'page.revision.save-send': 'Save and send revision {n}',
   'page.adjust.cap': 'By time, at most minutes',
   'page.adjust.levels': 'How deep each panel is polished',
