@@ -69,6 +69,7 @@ describe.each(RUNTIMES)('the day of the job on %s', (runtime) => {
     expect(await day()).toMatchObject({ state: 'held', why: 'The seal comes on Thursday <b>.' })
     const held = await page()
     expect(held).toContain('The seal comes on Thursday &lt;b&gt;.')
+    expect(held).not.toContain('Bring the car on')
     rev = (await owner('/move', { to: 'on-bench' })).json.rev
     expect(await day()).toMatchObject({ state: 'on-bench', why: null })
   })
