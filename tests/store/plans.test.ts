@@ -105,7 +105,8 @@ describe('the way the database takes', () => {
   it.each(Object.entries(WALKS))('walks an index without sorting: %s', (_name, stmt) => {
     const plan = planOf(stmt)
     expect(stmt.sql).toMatch(/\blimit\b/i)
-    for (const scan of scans(plan)) expect(scan).toMatch(/ USING (COVERING )?INDEX |^SCAN settings$/)
+    for (const scan of scans(plan))
+      expect(scan).toMatch(/ USING (COVERING )?INDEX |^SCAN settings$/)
     expect(plan.filter((d) => /TEMP B-TREE/.test(d) && !/LAST/.test(d))).toEqual([])
   })
 
