@@ -48,16 +48,22 @@ const MustRead: FC<DecisionFormProps> = ({ words, quote, kept, errors }) => {
   return (
     <fieldset>
       <legend>{words.say('page.decide.read')}</legend>
-      <FieldFault name="acknowledged" message={errorFor(errors, 'acknowledged')} />
-      {notes.map((note, i) => (
+      {notes.map((note) => (
         <NoteView words={words} note={note}>
+          <FieldFault
+            name={`acknowledged-${note.id}`}
+            message={errorFor(errors, `acknowledged-${note.id}`)}
+          />
           <Tick
             type="checkbox"
             name="acknowledged[]"
             value={note.id}
             label={words.say('page.decide.have-read')}
             checked={kept?.['acknowledged[]']?.includes(note.id) ?? false}
-            {...(i === 0 ? { id: fieldId('acknowledged') } : {})}
+            id={fieldId(`acknowledged-${note.id}`)}
+            {...(errorFor(errors, `acknowledged-${note.id}`)
+              ? { describedby: `${fieldId(`acknowledged-${note.id}`)}-fault` }
+              : {})}
           />
         </NoteView>
       ))}

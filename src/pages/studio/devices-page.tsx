@@ -2,9 +2,11 @@ import type { FC } from 'hono/jsx'
 import type { Frame } from '../frame'
 import { Layout } from '../layout'
 import { Button, Once } from '../parts/button'
+import { ErrorSummary } from '../parts/error-summary'
 import { Field, Select } from '../parts/field'
 import { date } from '../parts/money-text'
 import { PrivateLink } from '../parts/private-link'
+import { type Refused, typed } from '../parts/refused'
 import { paths } from '../paths'
 
 export type DeviceView = {
@@ -16,7 +18,7 @@ export type DeviceView = {
   readonly here: boolean
 }
 
-export type DevicesPageProps = {
+export type DevicesPageProps = Refused & {
   readonly frame: Frame
   readonly devices: readonly DeviceView[]
   readonly once: string
@@ -27,10 +29,12 @@ export type DevicesPageProps = {
 }
 
 /** Who may open the studio's pages, and how another device gets in. */
-export const DevicesPage: FC<DevicesPageProps> = ({ frame, devices, once, link, team = [] }) => {
+export const DevicesPage: FC<DevicesPageProps> = (p) => {
+  const { frame, devices, once, link, team = [] } = p
   const { words } = frame
   return (
     <Layout frame={frame} title={words.say('page.devices')} scripts={['enhance.js']}>
+      <ErrorSummary words={words} errors={p.errors} />
       <section>
         <h1>{words.say('page.devices')}</h1>
         {link ? (
@@ -87,7 +91,12 @@ export const DevicesPage: FC<DevicesPageProps> = ({ frame, devices, once, link, 
               ]}
             />
           ) : null}
-          <Field name="label" label={words.say('page.devices.label')} maxlength={60} />
+          <Field
+            name="label"
+            label={words.say('page.devices.label')}
+            maxlength={60}
+            {...typed(p, 'label')}
+          />
           <Select
             name="rights"
             label={words.say('page.devices.rights')}

@@ -1,9 +1,10 @@
 import type { FC } from 'hono/jsx'
 import type { Words } from '../../words/render'
-import type { FieldError } from '../frame'
+import type { FieldError, Kept } from '../frame'
 import { Button, Once } from '../parts/button'
 import { Field, Select } from '../parts/field'
 import { date } from '../parts/money-text'
+import { typed } from '../parts/refused'
 import { paths } from '../paths'
 import { Parting } from './docket-asking'
 import type { DocketView, MessageView } from './docket-view'
@@ -14,6 +15,7 @@ export type ActsProps = {
   readonly once: string
   readonly message?: MessageView
   readonly errors?: readonly FieldError[]
+  readonly kept?: Kept
 }
 
 export const Rev: FC<ActsProps & { readonly what: string }> = ({ docket, once, what }) => (
@@ -115,7 +117,7 @@ export const Reply: FC<ActsProps> = (p) =>
           label={p.words.say('page.reply.text')}
           rows={4}
           maxlength={2000}
-          {...(p.errors ? { errors: p.errors } : {})}
+          {...typed(p.kept?.question ? {} : p, 'text')}
         />
         <div class="acts">
           <Button>{p.words.say('page.reply.send')}</Button>

@@ -1,6 +1,8 @@
 import type { FC } from 'hono/jsx'
+import { keptOne } from '../frame'
 import { Button } from '../parts/button'
 import { Field, Select } from '../parts/field'
+import { isRefused, refusedForm, typed } from '../parts/refused'
 import { paths } from '../paths'
 import { type ActsProps, Rev } from './docket-acts'
 
@@ -9,6 +11,7 @@ export const Asking: FC<ActsProps> = (p) => {
   const { words, docket } = p
   const unsure = docket.unsure ?? []
   const waiting = docket.waiting ?? []
+  const asked = p.kept?.question ? p : {}
   if (!docket.canAsk && waiting.length === 0) return null
   return (
     <section class="screen-only" id="asking">
@@ -25,7 +28,7 @@ export const Asking: FC<ActsProps> = (p) => {
         </>
       ) : null}
       {docket.canAsk ? (
-        <details>
+        <details open={isRefused(asked)}>
           <summary>{words.say('page.asking')}</summary>
           <form method="post" action={paths.docketAsking(docket.id)}>
             <Rev {...p} what="ask" />
@@ -47,6 +50,7 @@ export const Asking: FC<ActsProps> = (p) => {
               hint={words.say('page.asking.hint')}
               rows={2}
               maxlength={500}
+              {...typed(asked, 'text')}
             />
             <div class="acts">
               <Button quiet>{words.say('page.asking.button')}</Button>
@@ -60,17 +64,16 @@ export const Asking: FC<ActsProps> = (p) => {
 
 /** A paid inspection before a price, and turning the car down with a word where to go instead. */
 export const Parting: FC<ActsProps> = (p) => {
-  const { words, docket, errors } = p
-  const shared = errors ? { errors } : {}
+  const { words, docket } = p
+  const looked = refusedForm(p, { to: 'look-over' })
+  const turned = refusedForm(p, { to: 'turned-down' })
   const mayLook = docket.moves.includes('look-over')
   const mayTurn = docket.moves.includes('turned-down')
   const refused = docket.estimate?.scope.turnedDown[0]
-  const faulty = (...names: readonly string[]): boolean =>
-    (errors ?? []).some((e) => names.includes(e.field))
   return (
     <>
       {mayLook ? (
-        <details open={faulty('look-minutes', 'look-amount')}>
+        <details open={isRefused(looked)}>
           <summary>{words.say('page.look')}</summary>
           <form method="post" action={paths.docketMove(docket.id)} novalidate>
             <Rev {...p} what="look" />
@@ -79,17 +82,16 @@ export const Parting: FC<ActsProps> = (p) => {
               <Field
                 name="look-minutes"
                 label={words.say('page.look.minutes')}
-                value="45"
                 inputmode="numeric"
                 short
-                {...shared}
+                {...typed(looked, 'look-minutes', '45')}
               />
               <Field
                 name="look-amount"
                 label={words.say('page.look.amount')}
                 inputmode="decimal"
                 short
-                {...shared}
+                {...typed(looked, 'look-amount')}
               />
             </div>
             <Field
@@ -98,6 +100,7 @@ export const Parting: FC<ActsProps> = (p) => {
               label={words.say('page.look.text')}
               rows={2}
               maxlength={1000}
+              {...typed(looked, 'why')}
             />
             <div class="acts">
               <Button quiet>{words.say('page.look.button')}</Button>
@@ -106,7 +109,7 @@ export const Parting: FC<ActsProps> = (p) => {
         </details>
       ) : null}
       {mayTurn ? (
-        <details open={faulty('why')}>
+        <details open={isRefused(turned)}>
           <summary>{words.say('page.turn-down')}</summary>
           <form method="post" action={paths.docketMove(docket.id)} novalidate>
             <Rev {...p} what="turn" />
@@ -116,16 +119,23 @@ export const Parting: FC<ActsProps> = (p) => {
               label={words.say('page.turn-down.why')}
               rows={2}
               maxlength={1000}
-              value={refused ? words.say(`refuse.${refused.id}`, refused.params) : ''}
-              {...shared}
+              {...typed(
+                turned,
+                'why',
+                refused ? words.say(`refuse.${refused.id}`, refused.params) : '',
+              )}
             />
             <Field
               name="turn"
               label={words.say('page.turn-down.turn')}
               hint={words.say('page.turn-down.hint')}
-              value={refused ? words.say(`refuse.${refused.id}.turn`, refused.params) : ''}
               rows={2}
               maxlength={1000}
+              {...typed(
+                turned,
+                'turn',
+                refused ? words.say(`refuse.${refused.id}.turn`, refused.params) : '',
+              )}
             />
             <div class="acts">
               <Button quiet>{words.say('page.turn-down.button')}</Button>
@@ -148,7 +158,13 @@ export const OwnQuestions: FC<ActsProps> = (p) => {
       <form method="post" action={paths.docketOwn(docket.id)}>
         <Rev {...p} what="own" />
         {own.map((q) => (
-          <Field name={`own:${q.id}`} label={q.prompt} value={q.answer ?? ''} maxlength={500} />
+          <Field
+            name={`own:${q.id}`}
+            label={q.prompt}
+            value={keptOne(p.kept, `own:${q.id}`, q.answer ?? '')}
+            maxlength={500}
+            {...(p.errors ? { errors: p.errors } : {})}
+          />
         ))}
         <div class="acts">
           <Button quiet>{words.say('page.own.button')}</Button>

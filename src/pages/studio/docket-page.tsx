@@ -1,5 +1,5 @@
 import type { FC } from 'hono/jsx'
-import type { FieldError, Frame, Kept } from '../frame'
+import { type FieldError, type Frame, type Kept, keptOne } from '../frame'
 import { Layout } from '../layout'
 import { ErrorSummary } from '../parts/error-summary'
 import { NoteView } from '../parts/note-view'
@@ -66,6 +66,7 @@ export const DocketPage: FC<DocketPageProps> = (p) => {
     once,
     ...(message ? { message } : {}),
     ...(errors ? { errors } : {}),
+    ...(kept ? { kept } : {}),
   }
   const painted = estimate && (estimate.scope.level !== 'none' || readAny(estimate))
   return (
@@ -75,7 +76,14 @@ export const DocketPage: FC<DocketPageProps> = (p) => {
       scripts={['enhance.js']}
       wide
     >
-      <ErrorSummary words={words} errors={errors} ids={{ text: 'f-reply' }} />
+      <ErrorSummary
+        words={words}
+        errors={errors}
+        ids={{
+          text: kept?.question ? 'f-ask-again' : 'f-reply',
+          ...(keptOne(kept, 'to') === 'look-over' ? { why: 'f-look-why' } : {}),
+        }}
+      />
       <DocketLead
         words={words}
         docket={docket}

@@ -2,6 +2,7 @@ import type { Estimate } from '../../quote/estimate-types'
 import type { Stmt } from '../../store/db'
 import { enqueue } from '../../store/outbox'
 import { insertText } from '../../store/texts'
+import type { Words } from '../../words/render'
 import { type Fault, invalid, Problem } from '../http/problem'
 import type { Call, Load } from '../route'
 import { checkMatch, type Desk, keepText, write } from './desk'
@@ -22,7 +23,7 @@ export type DecisionGiven = {
 export const mustAccept = (made: Pick<Estimate, 'riskNotes'> | null): readonly string[] =>
   (made?.riskNotes ?? []).filter((n) => n.decision).map((n) => n.id)
 
-const checkGiven = (given: DecisionGiven, needed: readonly string[]): void => {
+const checkGiven = (given: DecisionGiven, needed: readonly string[], words: Words): void => {
   const faults: Fault[] = []
   if (given.decision === 'accept') {
     if (!given.name?.trim()) faults.push({ pointer: '/name', code: 'ERR_REQUIRED' })
@@ -31,7 +32,7 @@ const checkGiven = (given: DecisionGiven, needed: readonly string[]): void => {
         faults.push({
           pointer: '/acknowledged',
           code: 'ERR_NOT_ACKNOWLEDGED',
-          params: { note: id },
+          params: { note: id, title: words.say(`risk.${id}`) },
         })
     if (given.option !== undefined) faults.push({ pointer: '/option', code: 'ERR_NO_SUCH_OPTION' })
   }
@@ -63,7 +64,7 @@ export const decide = (call: Any, desk: Desk, given: DecisionGiven, needed: read
       detail: { key: 'problem.not-now.lapsed' },
       more: { validUntil: sent.validUntil },
     })
-  checkGiven(given, needed)
+  checkGiven(given, needed, call.studio.words)
   const texts: Stmt[] = []
   const refs: { name?: { text: string }; text?: { text: string } } = {}
   for (const field of ['name', 'text'] as const) {

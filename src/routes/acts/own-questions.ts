@@ -9,16 +9,19 @@ import { checkMatch, type Desk, keepText, type Written, write } from './desk'
 
 /** Asked on every docket: a car that comes again is found by it. */
 export const PLATE = 'plate'
+/** Characters an answer may have. */
+const MOST = 500
 const ALWAYS = (words: Words) => [{ id: PLATE, prompt: words.say('page.open.plate') }]
 
 /**
  * Keeps answers to the studio's own questions, by question; what is empty or unchanged writes no line.
- * Throws 412, and 422 for a question the settings do not have.
+ * `at` is where a fault points. Throws 412, 422 for too long a text and for a question the settings do not have.
  */
 export const answerOwn = (
   call: Call<unknown, unknown, Load>,
   desk: Desk,
   given: Readonly<Record<string, string>>,
+  at = '/answers/',
 ) => {
   checkMatch(call, desk)
   const asked = [...ALWAYS(call.studio.words), ...(call.studio.profile.ownQuestions ?? [])]
@@ -28,8 +31,16 @@ export const answerOwn = (
     const was = desk.docket.ownAnswers[question]
     const prompt = asked.find((q) => q.id === question)?.prompt ?? was?.prompt
     if (prompt === undefined)
-      throw invalid([{ pointer: `/answers/${question}`, code: 'ERR_UNKNOWN_QUESTION' }])
-    const text = answer.trim().slice(0, 500)
+      throw invalid([{ pointer: `${at}${question}`, code: 'ERR_UNKNOWN_QUESTION' }])
+    const text = answer.trim()
+    if (text.length > MOST)
+      throw invalid([
+        {
+          pointer: `${at}${question}`,
+          code: 'ERR_TOO_LONG',
+          params: { most: MOST, typed: text.length },
+        },
+      ])
     if (text === '' || (was?.text && desk.texts.get(was.text) === text)) continue
     const { ref, row } = keepText(call, desk.id, 'answer.own', text)
     written.push({ kind: 'answered-own', body: { question, prompt, text: ref } })

@@ -86,7 +86,7 @@ export const adjustmentsOf = (
     return undefined
   }
   const reason = (field: string): string => {
-    const why = textOf(form, field)?.slice(0, 500)
+    const why = textOf(form, field, 500)
     if (why === undefined) fault(field, 'ERR_REQUIRED')
     return why ?? '-'
   }
@@ -109,7 +109,7 @@ export const adjustmentsOf = (
   }
   for (const what of ['add', 'sublet'] as const) {
     const picked = what === 'add' ? own.find((s) => s.name === form.get('own-work')) : undefined
-    const name = textOf(form, `${what}-name`)?.slice(0, 200) ?? picked?.name
+    const name = textOf(form, `${what}-name`, 200) ?? picked?.name
     if (name === undefined) continue
     const amount = moneyOf(`${what}-price`) ?? picked?.amount
     const minutes = what === 'add' ? (minutesOf('add-minutes') ?? picked?.minutes ?? 0) : 0

@@ -67,8 +67,8 @@ export const benchPageRoutes: readonly Route[] = [
       const form = formOf(call)
       return orAgain(
         async () => {
-          const place = textOf(form, 'place')?.slice(0, 80)
-          const text = textOf(form, 'text')?.slice(0, 2000)
+          const place = textOf(form, 'place', 80)
+          const text = textOf(form, 'text', 2000)
           if (!place) throw invalid([{ pointer: '/place', code: 'ERR_REQUIRED' }])
           if (!text) throw invalid([{ pointer: '/text', code: 'ERR_REQUIRED' }])
           const photo = form.file('file') ? await addPhoto(call, desk, subject(form)) : null
@@ -104,7 +104,7 @@ export const benchPageRoutes: readonly Route[] = [
       const form = formOf(call)
       return orAgain(
         () => {
-          const text = textOf(form, 'text')?.slice(0, 2000)
+          const text = textOf(form, 'text', 2000)
           const minutes = wholeOf(form, 'minutes')
           if (!text) throw invalid([{ pointer: '/text', code: 'ERR_REQUIRED' }])
           if (minutes === undefined || !(minutes >= 0 && minutes <= 10_000))

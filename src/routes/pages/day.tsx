@@ -90,7 +90,7 @@ export const dayRoutes: readonly Route[] = [
           const well = form.get('well')
           if (well !== 'yes' && well !== 'no')
             throw invalid([{ pointer: '/well', code: 'ERR_REQUIRED' }])
-          const given = { well: well === 'yes', text: textOf(form, 'text')?.slice(0, 2000) }
+          const given = { well: well === 'yes', text: textOf(form, 'text', 2000) }
           const { docket: _, ...done } = await tellAfter(call, desk, given, form)
           return seeOther(paths.day(desk.id), done)
         },

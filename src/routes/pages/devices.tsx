@@ -1,4 +1,5 @@
 import { renderSVG } from 'uqr'
+import type { Refused } from '../../pages/parts/refused'
 import { paths } from '../../pages/paths'
 import { DevicesPage } from '../../pages/studio/devices-page'
 import { revokeAccess, selectAccesses } from '../../store/accesses'
@@ -7,7 +8,18 @@ import { todayOf } from '../acts/estimating'
 import { makeLink } from '../acts/sign-in'
 import { Problem } from '../http/problem'
 import { type Route, route } from '../route'
-import { type Any, formOf, frameOf, onceOf, page, seeOther, textOf } from './page'
+import {
+  type Any,
+  fieldErrors,
+  formOf,
+  frameOf,
+  keptOf,
+  onceOf,
+  orAgain,
+  page,
+  seeOther,
+  textOf,
+} from './page'
 
 const deviceId = (hash: string): string => hash.slice(0, 16)
 
@@ -37,9 +49,18 @@ export const deviceRoutes: readonly Route[] = [
       const form = formOf(call)
       const person = call.studio.profile.team?.find((t) => t.name === form.get('person'))
       const rights = person?.rights ?? (form.get('rights') === 'owner' ? 'owner' : 'bench')
-      const label = textOf(form, 'label')?.slice(0, 60) ?? person?.name ?? rights
-      const { link, writes } = await makeLink(call, rights, label)
-      return { ...devicesPage(call, call.loaded.devices, link), writes }
+      return orAgain(
+        async () => {
+          const label = textOf(form, 'label', 60) ?? person?.name ?? rights
+          const { link, writes } = await makeLink(call, rights, label)
+          return { ...devicesPage(call, call.loaded.devices, { link }), writes }
+        },
+        (problem) =>
+          devicesPage(call, call.loaded.devices, {
+            errors: fieldErrors(call, problem),
+            kept: keptOf(form),
+          }),
+      )
     },
   }),
   route({
@@ -70,7 +91,9 @@ type Devices = readonly {
   readonly usedAt: number | null
 }[]
 
-const devicesPage = (call: Any, devices: Devices, link?: string) => {
+type Shown = Refused & { readonly link?: string }
+
+const devicesPage = (call: Any, devices: Devices, { link, errors, kept }: Shown = {}) => {
   const here = call.who.kind === 'owner' ? call.who.access : undefined
   return page(
     <DevicesPage
@@ -85,7 +108,10 @@ const devicesPage = (call: Any, devices: Devices, link?: string) => {
         lastSeen: d.usedAt === null ? null : todayOf(call.studio, d.usedAt),
         here: d.hash === here,
       }))}
+      {...(errors ? { errors } : {})}
+      {...(kept ? { kept } : {})}
       {...(link ? { link: { href: link, qrSvg: renderSVG(link, { border: 2 }) } } : {})}
     />,
+    errors ? 422 : 200,
   )
 }

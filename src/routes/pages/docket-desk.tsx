@@ -109,7 +109,7 @@ export const docketDeskRoutes: readonly Route[] = [
       return orAgain(
         async () => {
           const question = form.get('question') ?? ''
-          const text = textOf(form, 'text')?.slice(0, 500)
+          const text = textOf(form, 'text', 500)
           const done = await askAgain(withRev(call, form), desk, question, text)
           const ref = done.docket.askedAgain.at(-1)?.text
           const now = withText({ ...desk, docket: done.docket }, ref, text)
@@ -141,7 +141,7 @@ export const docketDeskRoutes: readonly Route[] = [
               name.startsWith('own:') ? [[name.slice(4), value]] : [],
             ),
           )
-          const done = answerOwn(withRev(call, form), desk, given)
+          const done = answerOwn(withRev(call, form), desk, given, '/own:')
           return seeOther(`${paths.docket(desk.id)}#own`, { writes: done.writes })
         },
         (problem) => back(call, problem, desk),

@@ -73,15 +73,12 @@ export const docketMoveRoutes: readonly Route[] = [
         async () => {
           if (!to) throw invalid([{ pointer: '/to', code: 'ERR_VALUE' }])
           const lookOver = lookOverOf(call, form, to)
-          const done = await moveAndTell(
-            withRev(call, form),
-            desk,
-            to,
-            textOf(form, 'why')?.slice(0, 1000),
-            { turn: textOf(form, 'turn')?.slice(0, 1000), ...(lookOver ? { lookOver } : {}) },
-          )
+          const done = await moveAndTell(withRev(call, form), desk, to, textOf(form, 'why', 1000), {
+            turn: textOf(form, 'turn', 1000),
+            ...(lookOver ? { lookOver } : {}),
+          })
           if (done.message === null) return seeOther(paths.docket(desk.id), { writes: done.writes })
-          const why = textOf(form, 'why')?.slice(0, 1000)
+          const why = textOf(form, 'why', 1000)
           const now = withText({ ...desk, docket: done.docket }, done.docket.whyMoved, why)
           const message = messageView(call, desk, done.message)
           return { ...docketPage(call, now, inForce(now), { message }), writes: done.writes }
@@ -106,7 +103,7 @@ export const docketMoveRoutes: readonly Route[] = [
       const form = formOf(call)
       return orAgain(
         () => {
-          const text = textOf(form, 'text')?.slice(0, 2000)
+          const text = textOf(form, 'text', 2000)
           if (text === undefined) throw invalid([{ pointer: '/text', code: 'ERR_REQUIRED' }])
           const { writes } = reply(withRev(call, form), desk, text)
           return seeOther(paths.docket(desk.id), { writes })

@@ -80,7 +80,7 @@ export const docketPageRoutes: readonly Route[] = [
           const seen = withRev(call, form)
           const given = {
             adjustments: all,
-            message: textOf(form, 'message')?.slice(0, 2000),
+            message: textOf(form, 'message', 2000),
             deposit: read.deposit,
             validDays: read.validDays,
           }

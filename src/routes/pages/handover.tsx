@@ -3,9 +3,9 @@ import { sheetFor } from '../acts/agreed'
 import { openDesk } from '../acts/desk'
 import { handOver } from '../acts/handing-over'
 import { invalid } from '../http/problem'
-import { type Route, route } from '../route'
+import { type Form, type Route, route } from '../route'
 import { handoverPage, load, money, yearOf } from './bench-render'
-import { formOf, orAgain, seeOther, textOf, wholeOf } from './page'
+import { formOf, orAgain, seeOther, textOf, tooLong, wholeOf } from './page'
 
 export const handoverRoutes: readonly Route[] = [
   route({
@@ -47,14 +47,10 @@ export const handoverRoutes: readonly Route[] = [
             desk,
             {
               mileage,
-              name: textOf(form, 'name')?.slice(0, 200),
+              name: textOf(form, 'name', 200),
               paid: money(form.get('paid'), 'paid', call.studio.profile.currency),
               net: money(form.get('net'), 'net', call.studio.profile.currency),
-              open: (textOf(form, 'open') ?? '')
-                .split('\n')
-                .map((s) => s.trim().slice(0, 200))
-                .filter(Boolean)
-                .slice(0, 20),
+              open: openLines(form),
             },
             sheet,
             revision,
@@ -66,3 +62,16 @@ export const handoverRoutes: readonly Route[] = [
     },
   }),
 ]
+
+const MOST_OPEN = 20
+
+/** What is left open, a thing a line. Throws Problem 422 past 20 lines of 200 characters. */
+const openLines = (form: Form): readonly string[] => {
+  const typed = (textOf(form, 'open', MOST_OPEN * 201) ?? '').split('\n').map((s) => s.trim())
+  const lines = typed.filter(Boolean)
+  const long = lines.find((s) => s.length > 200)
+  if (long !== undefined) throw invalid([tooLong('open', long, 200)])
+  if (lines.length > MOST_OPEN)
+    throw invalid([{ pointer: '/open', code: 'ERR_TOO_MANY', params: { most: MOST_OPEN } }])
+  return lines
+}

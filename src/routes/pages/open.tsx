@@ -25,6 +25,7 @@ import {
   page,
   seeOther,
   textOf,
+  tooLong,
 } from './page'
 import { customerCookie } from './start'
 
@@ -43,6 +44,7 @@ const SHORT = [
   'best-thing',
 ]
 const MOST_FOUND = 8
+const MOST_PLATE = 20
 
 const shortQuestions = (): readonly Question<unknown>[] => SHORT.map(questionOf)
 
@@ -107,7 +109,9 @@ const answersOf = (call: Any, form: Form): Record<string, Answer> => {
         faults.push({ ...f, pointer: `/${q.id}.${f.pointer.split('/').at(-1) ?? 'value'}` })
     }
   }
-  if (form.get('consent') === null) faults.push({ pointer: '/consent', code: 'ERR_REQUIRED' })
+  const plate = form.get('plate')?.trim() ?? ''
+  if (plate.length > MOST_PLATE) faults.push(tooLong('plate', plate, MOST_PLATE))
+  if (form.get('consent') === null) faults.push({ pointer: '/consent', code: 'ERR_CONSENT' })
   if (faults.length > 0) throw invalid(faults)
   return answers
 }
@@ -177,7 +181,7 @@ export const openRoutes: readonly Route[] = [
           const answers = answersOf(call, form)
           const done = await openShort(call, {
             answers,
-            plate: textOf(form, 'plate')?.slice(0, 20),
+            plate: textOf(form, 'plate', MOST_PLATE),
             consent: true,
             ...(like ? { like } : {}),
           })

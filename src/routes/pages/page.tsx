@@ -3,7 +3,7 @@ import { assetsOf } from '../../pages/assets'
 import type { FieldError, Frame, Kept } from '../../pages/frame'
 import { paths } from '../../pages/paths'
 import { toHtml } from '../../pages/to-html'
-import { Problem } from '../http/problem'
+import { type Fault, invalid, Problem } from '../http/problem'
 import { sayFaults } from '../http/respond'
 import type { Call, Form, Load, Outcome } from '../route'
 
@@ -65,11 +65,12 @@ export const keptOf = (form: Form): Kept => {
   return kept
 }
 
-/** Faults beside the fields they belong to; `/value/phone` and `/phone` both stand beside `phone`. */
+/** Faults beside the fields they belong to; `/value/phone` and `/phone` both stand beside `phone`, each note its own box. */
 export const fieldErrors = (call: Any, problem: Problem): readonly FieldError[] =>
-  sayFaults(problem.faults, call.studio.words).map(({ pointer, message }) => {
-    const parts = pointer.split('/').filter(Boolean)
-    return { field: parts.at(-1) ?? 'value', message }
+  sayFaults(problem.faults, call.studio.words).map(({ pointer, message }, i) => {
+    const field = pointer.split('/').filter(Boolean).at(-1) ?? 'value'
+    const note = problem.faults[i]?.params?.note
+    return { field: note === undefined ? field : `${field}-${note}`, message }
   })
 
 /** Runs an act; faults of the input (or what else is named) give the page again, not a problem page. */
@@ -92,10 +93,19 @@ export const withRev = <C extends Any>(call: C, form: Form): C => {
   return rev !== null && /^\d{1,9}$/.test(rev) ? { ...call, match: Number(rev) } : call
 }
 
-export const textOf = (form: Form, name: string): string | undefined => {
+/** What was typed; undefined for nothing. Throws Problem 422 past `most` characters: nothing is cut off. */
+export const textOf = (form: Form, name: string, most = 2000): string | undefined => {
   const typed = form.get(name)?.trim()
-  return typed ? typed : undefined
+  if (!typed) return undefined
+  if (typed.length > most) throw invalid([tooLong(name, typed, most)])
+  return typed
 }
+
+export const tooLong = (name: string, typed: string, most: number): Fault => ({
+  pointer: `/${name}`,
+  code: 'ERR_TOO_LONG',
+  params: { most, typed: typed.length },
+})
 
 /** A whole number as typed; undefined for nothing, NaN for what is none. */
 export const wholeOf = (form: Form, name: string): number | undefined => {

@@ -56,9 +56,9 @@ export const quotePageRoutes: readonly Route[] = [
             {
               decision,
               revision: Number(form.get('revision') ?? 0),
-              name: textOf(form, 'name')?.slice(0, 200),
+              name: textOf(form, 'name', 200),
               acknowledged: form.all('acknowledged[]'),
-              text: textOf(form, 'text')?.slice(0, 2000),
+              text: textOf(form, 'text', 2000),
             },
             mustAccept(behind),
           )
@@ -89,7 +89,7 @@ export const quotePageRoutes: readonly Route[] = [
       const desk = openDesk(call.loaded)
       const form = formOf(call)
       const decision = form.get('decision') === 'agree' ? 'agree' : 'refuse'
-      const name = textOf(form, 'name')?.slice(0, 200) ?? desk.people[0]?.name ?? ''
+      const name = textOf(form, 'name', 200) ?? desk.people[0]?.name ?? ''
       const done = decideExtra(call, desk, call.params.extra ?? '', { decision, name }, 'link')
       return seeOther(paths.quote(desk.id), { writes: done.writes })
     },

@@ -72,7 +72,7 @@ export const sendingRoutes: readonly Route[] = [
       return orAgain(
         async () => {
           if (formOf(call).get('consent') === null)
-            throw invalid([{ pointer: '/consent', code: 'ERR_REQUIRED' }])
+            throw invalid([{ pointer: '/consent', code: 'ERR_CONSENT' }])
           if (desk.replayed.needed.length > 0)
             return seeOther(paths.question(desk.id, desk.replayed.needed[0] ?? ''))
           const sent = await submit(call, desk, desk.head?.doubtful ?? false)

@@ -40,6 +40,11 @@ export const problemWords: Catalogue = {
   'error.ERR_TYPE': 'This is of the wrong kind.',
   'error.ERR_TOO_SMALL': 'This is too short or too small.',
   'error.ERR_TOO_LARGE': 'This is too long or too large.',
+  'error.ERR_TOO_LONG':
+    'There is room for {most} characters; this has {typed}. Shorten it: nothing was cut off.',
+  'error.ERR_TOO_MANY': 'There is room for {most} lines. Put some of them together.',
+  'error.ERR_CONSENT':
+    'Tick the box that lets us keep your answers for the quote. Without it we cannot take them.',
   'error.ERR_UNKNOWN_FIELD': 'We do not know this field.',
   'error.ERR_ONE_OF': 'Give a value or say you are not sure, not both.',
   'error.ERR_NOT_UNSURE': 'This one we do need to know.',
@@ -49,7 +54,8 @@ export const problemWords: Catalogue = {
   'error.ERR_UNKNOWN_QUESTION': 'There is no such question.',
   'error.ERR_UNKNOWN_STEP': 'There is no such step in this estimate.',
   'error.ERR_UNKNOWN_KIND': 'There is no such kind of line.',
-  'error.ERR_NOT_ACKNOWLEDGED': 'This has to be read and accepted first.',
+  'error.ERR_NOT_ACKNOWLEDGED':
+    '{title} Tick its box once you have read it. Until then we cannot take your yes.',
   'error.ERR_NO_SUCH_OPTION': 'There is no such option in this quote.',
   'error.ERR_PAST': 'This day is over.',
   'error.ERR_DATE': 'Write the day as YYYY-MM-DD.',
