@@ -44,6 +44,13 @@ const FORMS: readonly Case[] = [
     more: { act: 'save' },
   },
   {
+    path: '/studio/d/:id/revisions',
+    box: 'add-name',
+    most: 200,
+    stage: 'quoted',
+    more: { act: 'save', 'add-minutes': '10', 'add-why': 'asked for' },
+  },
+  {
     path: '/studio/d/:id/asking',
     box: 'text',
     most: 500,

@@ -6,7 +6,7 @@ import { POLISH_LEVELS } from '../../quote/context'
 import type { StudioProfile } from '../../quote/studio-profile'
 import type { Fault } from '../http/problem'
 import type { Form } from '../route'
-import { textOf, wholeOf } from './page'
+import { textOf, tooLong, wholeOf } from './page'
 
 type Read = {
   readonly adjustments: readonly Adjustment[]
@@ -85,8 +85,14 @@ export const adjustmentsOf = (
     fault(field, 'ERR_NUMBER')
     return undefined
   }
+  const textWithin = (field: string, most: number): string | undefined => {
+    const typed = form.get(field)?.trim()
+    if (!typed || typed.length <= most) return typed || undefined
+    faults.push(tooLong(field, typed, most))
+    return typed
+  }
   const reason = (field: string): string => {
-    const why = textOf(form, field, 500)
+    const why = textWithin(field, 500)
     if (why === undefined) fault(field, 'ERR_REQUIRED')
     return why ?? '-'
   }
@@ -109,7 +115,7 @@ export const adjustmentsOf = (
   }
   for (const what of ['add', 'sublet'] as const) {
     const picked = what === 'add' ? own.find((s) => s.name === form.get('own-work')) : undefined
-    const name = textOf(form, `${what}-name`, 200) ?? picked?.name
+    const name = textWithin(`${what}-name`, 200) ?? picked?.name
     if (name === undefined) continue
     const amount = moneyOf(`${what}-price`) ?? picked?.amount
     const minutes = what === 'add' ? (minutesOf('add-minutes') ?? picked?.minutes ?? 0) : 0
