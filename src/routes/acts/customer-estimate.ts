@@ -1,3 +1,4 @@
+import type { Reason } from '../../quote/reason'
 import type { StudioProfile } from '../../quote/studio-profile'
 import type { estimateView } from './views'
 
@@ -8,19 +9,37 @@ export type Shows = StudioProfile['shows']
 const only = <T extends object, K extends keyof T>(of: T, ...names: readonly K[]): Pick<T, K> =>
   Object.fromEntries(names.flatMap((n) => (of[n] === undefined ? [] : [[n, of[n]]]))) as Pick<T, K>
 
-/** What a line is and why; not how long it takes, which times the rate would be its price. */
+/** Rules that speak of the paint, or of how likely something is; every other tells time or money. */
+const TIMELESS: ReadonlySet<string> = new Set(['note', 'limit', 'prior'])
+
+const timeless = (reasons: readonly Reason[] | undefined) =>
+  reasons ? { reasons: reasons.filter((r) => TIMELESS.has(r.rule)) } : {}
+
+/** What a line is and why; not how long it takes or waits: times the rate would be its price. */
 const stepOf = (s: View['steps'][number]) =>
-  only(s, 'id', 'name', 'track', 'quantity', 'because', 'cautions', 'after', 'lagMinutes', 'text')
+  only(s, 'id', 'name', 'track', 'quantity', 'because', 'cautions', 'after', 'text')
+
+const noteOf = (n: View['riskNotes'][number]) => ({
+  ...only(n, 'id', 'severity', 'because', 'params', 'caution', 'source'),
+  ...only(n, 'text', 'means', 'decision', 'cautionText'),
+  ...timeless(n.reasons),
+})
+
+const panelOf = (p: View['paint']['panels'][number]) => ({
+  ...only(p, 'panel', 'topcoat', 'total', 'light', 'strong', 'deepest', 'verdict'),
+  ...only(p, 'why', 'because', 'text', 'name'),
+  ...timeless(p.reasons),
+})
 
 const plainOf = (e: View) => ({
   currency: e.currency,
-  scope: e.scope,
+  scope: only(e.scope, 'level', 'panels', 'turnedDown', 'lacking', 'text'),
   steps: e.steps.map(stepOf),
-  riskNotes: e.riskNotes,
+  riskNotes: e.riskNotes.map(noteOf),
   expectation: e.expectation,
-  openPoints: e.openPoints,
+  openPoints: e.openPoints.map((o) => only(o, 'id', 'because', 'source', 'text')),
   narrowing: e.narrowing.map((n) => only(n, 'question', 'text')),
-  paint: e.paint,
+  paint: { panels: e.paint.panels.map(panelOf) },
   basis: e.basis,
 })
 
