@@ -75,3 +75,50 @@ it.each([
   expect((await app.request(`${path}/${photo}`, { headers })).status).toBe(200)
   expect(await photos.list()).toEqual([`${id}/${photo}.png`])
 })
+
+/** A form with a picture from the camera and one from the files. */
+const two = (camera: string, file: string): FormData => {
+  const body = new FormData()
+  body.set('camera', new File([grey(4, camera)], 'camera.png'))
+  body.set('file', new File([grey(5, file)], 'file.png'))
+  body.set('subject', 'other')
+  return body
+}
+
+it('both pictures of a form are taken, once each', async () => {
+  const photos = openPhotoFolder(join(folder, 'photos'))
+  const { app } = program(photos)
+  const open = await app.request('/api/v1/enquiries', { method: 'POST' })
+  const { id, key } = (await open.json()) as { id: string; key: string }
+  const send = (once: string, body: FormData) =>
+    app.request(`/api/v1/enquiries/${id}/photos`, {
+      method: 'POST',
+      headers: { authorization: `Bearer ${key}`, 'idempotency-key': once },
+      body,
+    })
+  expect((await send('one', two('a', 'b'))).status).toBe(201)
+  expect(await photos.list()).toHaveLength(2)
+  expect((await send('one', two('a', 'b'))).status).toBe(201)
+  expect(await photos.list()).toHaveLength(2)
+  // Another picture from the camera is another request, whatever stands in the other input.
+  expect((await send('one', two('c', 'b'))).status).toBe(422)
+})
+
+it('where one of two pictures cannot be put away, none is left behind', async () => {
+  const photos = openPhotoFolder(join(folder, 'photos'))
+  let put = 0
+  const { app } = program({
+    ...photos,
+    put: (...given) => {
+      put += 1
+      return put === 2 ? Promise.reject(new Error('the disk is full')) : photos.put(...given)
+    },
+  })
+  const open = await app.request('/api/v1/enquiries', { method: 'POST' })
+  const { id, key } = (await open.json()) as { id: string; key: string }
+  const headers = { authorization: `Bearer ${key}` }
+  const path = `/api/v1/enquiries/${id}/photos`
+  const added = await app.request(path, { method: 'POST', headers, body: two('a', 'b') })
+  expect([added.status, put]).toEqual([500, 2])
+  expect(await photos.list()).toEqual([])
+})

@@ -87,6 +87,7 @@ export const PhotoForms: FC<QuestionFormProps> = (p) => {
         <Subject {...guided} />
         <FieldFault name="file" message={errorFor(errors, 'file')} />
         <div class="field">
+          <FieldFault name="camera" message={errorFor(errors, 'camera')} />
           <label for="f-camera">{words.say('page.photo.camera')}</label>
           <input
             id="f-camera"

@@ -10,40 +10,69 @@ export const MOST_PHOTOS = 40
 
 const SUBJECT = /^[a-z0-9-]{1,40}$/
 
-/** Takes a picture: checked by its signature, stripped of what it tells besides the picture. */
-export const addPhoto = async (call: Call<unknown, unknown, Load>, desk: Desk, form: Form) => {
-  const file = form.file('camera') ?? form.file('file')
-  if (!file) throw invalid([{ pointer: '/file', code: 'ERR_FILE_MISSING' }])
-  const subject = form.get('subject') ?? 'other'
-  if (!SUBJECT.test(subject)) throw invalid([{ pointer: '/subject', code: 'ERR_VALUE' }])
-  const own = desk.photos.filter((p) => (p.by === 'customer') === (byOf(call.who) === 'customer'))
-  if (own.length >= MOST_PHOTOS) throw invalid([{ pointer: '/file', code: 'ERR_FILE_COUNT' }])
+type Any = Call<unknown, unknown, Load>
+const INPUTS = ['camera', 'file'] as const
+
+/** One given file, checked by its signature and stripped of what it tells besides the picture. */
+const pictureOf = async (call: Any, desk: Desk, subject: string, pointer: string, file: File) => {
   const cleaned = cleanPicture(new Uint8Array(await file.arrayBuffer()))
-  if (!cleaned.ok) throw invalid([{ pointer: '/file', code: cleaned.error }])
+  if (!cleaned.ok) throw invalid([{ pointer, code: cleaned.error }])
   const { bytes, mime, width, height, ending } = cleaned.value
   const id = call.newId()
   const key = `${desk.id}/${id}.${ending}`
-  const lines = stamp(call, [{ kind: 'photo-added', body: { photo: id, subject } }])
-  const { writes, docket, placed } = appendLines(desk.id, desk.lines, desk.head, lines)
-  const row: Photo = {
-    id,
-    docket: desk.id,
-    subject,
-    mime,
-    bytes: bytes.byteLength,
-    width,
-    height,
-    key,
-    at: call.now,
-    by: byOf(call.who),
+  const at = { at: call.now, by: byOf(call.who) }
+  const size = { mime, bytes: bytes.byteLength, width, height }
+  const row: Photo = { id, docket: desk.id, subject, ...size, key, ...at }
+  return { row, bytes }
+}
+
+/**
+ * Takes the pictures of a form, from the camera and from the files, all or none: where one is not
+ * to be read, its own input says so. Throws 422. `id` is the first one's.
+ */
+export const addPhoto = async (call: Any, desk: Desk, form: Form) => {
+  const given = INPUTS.flatMap((name) => {
+    const file = form.file(name)
+    return file ? [{ pointer: `/${name}`, file }] : []
+  })
+  if (given.length === 0) throw invalid([{ pointer: '/file', code: 'ERR_FILE_MISSING' }])
+  const subject = form.get('subject') ?? 'other'
+  if (!SUBJECT.test(subject)) throw invalid([{ pointer: '/subject', code: 'ERR_VALUE' }])
+  const own = desk.photos.filter((p) => (p.by === 'customer') === (byOf(call.who) === 'customer'))
+  if (own.length + given.length > MOST_PHOTOS)
+    throw invalid([{ pointer: '/file', code: 'ERR_FILE_COUNT' }])
+  const taken: Awaited<ReturnType<typeof pictureOf>>[] = []
+  for (const { pointer, file } of given)
+    taken.push(await pictureOf(call, desk, subject, pointer, file))
+  const rows = taken.map(({ row }) => row)
+  const bodies = rows.map(
+    ({ id }) => ({ kind: 'photo-added', body: { photo: id, subject } }) as const,
+  )
+  const { writes, docket, placed } = appendLines(
+    desk.id,
+    desk.lines,
+    desk.head,
+    stamp(call, bodies),
+  )
+  const { photos } = call.deps
+  const undo = async () => {
+    for (const { key } of rows) await photos.delete(key)
   }
   return {
-    id,
+    id: rows[0]?.id ?? '',
     docket,
     placed,
-    writes: [...writes, insertPhoto(row)],
-    before: () => call.deps.photos.put(key, bytes, mime),
-    undo: () => call.deps.photos.delete(key),
+    writes: [...writes, ...rows.map(insertPhoto)],
+    before: async () => {
+      try {
+        for (const { row, bytes } of taken) await photos.put(row.key, bytes, row.mime)
+      } catch (error) {
+        // One of two that was put would stay behind without a row, out of reach of an erasure.
+        await undo()
+        throw error
+      }
+    },
+    undo,
   }
 }
 

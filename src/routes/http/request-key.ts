@@ -12,11 +12,17 @@ export type RequestKey = {
   readonly print: string
 }
 
-/** What a form says, the bytes of its file included: two pictures are never taken for one. */
+/** The inputs of a form that take a file. */
+const FILES = ['file', 'camera'] as const
+
+/** What a form says, the bytes of its files included: two pictures are never taken for one. */
 const formPrint = async (form: Form): Promise<string> => {
-  const file = form.file('file')
-  const bytes = file === null ? '' : await sha256(new Uint8Array(await file.arrayBuffer()))
-  return sha256(JSON.stringify([form.entries, bytes]))
+  const prints: string[] = []
+  for (const name of FILES) {
+    const file = form.file(name)
+    prints.push(file === null ? '' : await sha256(new Uint8Array(await file.arrayBuffer())))
+  }
+  return sha256(JSON.stringify([form.entries, prints]))
 }
 
 const printOf = async (route: Route, key: string, body: unknown): Promise<string> => {
