@@ -14,7 +14,7 @@ export const paintLines = (paint: PaintOf): Estimate['paint'] => ({
     verdict: saidVerdict(p),
     why: p.why.map((w) => ({ key: w.code, params: w.params })),
     because: paint.because,
-    reasons: panelReasons(p),
+    reasons: panelReasons(p, paint.assessment.settings),
   })),
   reasons: paintReasons(paint.priors),
 })

@@ -2,6 +2,7 @@ import type { StudioSettings } from './context'
 import type { EstimatePlan } from './estimate-types'
 import type { RunEvent, RunStep } from './needs'
 import { limits, type PanelAssessment } from './paint'
+import type { PaintSettings } from './paint/constants'
 import type { PaintPrior } from './paint/priors'
 import { whyLimits } from './paint/why-limits'
 import { likeliest } from './plan-of'
@@ -55,14 +56,14 @@ export const noteReasons = (chance: number, least: number, source: string): read
   { rule: 'note', row: { chance: hundredth(chance), least }, source },
 ]
 
-/** The limit behind each reason of a panel's verdict. */
-export const panelReasons = (panel: PanelAssessment): readonly Reason[] =>
+/** The limit behind each reason of a panel's verdict, as it was applied: the studio's own says so. */
+export const panelReasons = (panel: PanelAssessment, applied: PaintSettings): readonly Reason[] =>
   panel.why.flatMap(({ code }): Reason[] => {
     const key = whyLimits[code]
     if (key === undefined) return []
-    return [
-      { rule: 'limit', row: { row: key, value: limits[key].value }, source: limits[key].source },
-    ]
+    const value = applied[key]
+    const source = value === limits[key].value ? limits[key].source : STUDIO
+    return [{ rule: 'limit', row: { row: key, value }, source }]
   })
 
 /** What was expected of the paint before anybody measured, one row a system. */

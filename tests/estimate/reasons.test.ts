@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest'
 import { reader } from '../../src/intake/reader'
+import { estimate } from '../../src/quote/estimate'
 import { limits } from '../../src/quote/paint'
-import type { Reason } from '../../src/quote/reason'
+import { type Reason, STUDIO } from '../../src/quote/reason'
 import type { Need } from '../../src/quote/rules'
 import { steps } from '../../src/quote/steps'
 import { minutes } from '../../src/quote/steps/minutes'
 import { answerSets } from '../corpus/answer-sets'
-import { english, estimateOf, settings } from './studio'
+import { english, estimateOf, settings, TODAY } from './studio'
 
 const every = <T>(list: readonly T[], n: number): readonly T[] => list.filter((_, i) => i % n === 0)
 const READINGS = [
@@ -82,5 +83,24 @@ describe('every figure of an estimate', () => {
       e.paint.panels.find((p) => p.panel === panel)?.reasons?.map((r) => r.row?.row)
     expect(rowsOf('bonnet')).toContain('thinStop')
     expect(rowsOf('roof')).toContain('thickOffSills')
+  })
+})
+
+describe('a limit of the studio’s own', () => {
+  it('is the one that is named, as the studio’s', () => {
+    const answers = answerSets()[0] ?? {}
+    const at = (own?: number) =>
+      estimate({
+        answers,
+        settings: { ...settings, ...(own === undefined ? {} : { limits: { thinStop: own } }) },
+        today: TODAY,
+        readings: [{ panel: 'bonnet', kind: 'panel', values: [62, 61, 63, 62, 62], probe: 'dual' }],
+        adjustments: [],
+      })
+        .paint.panels.find((p) => p.panel === 'bonnet')
+        ?.reasons?.find((r) => r.row?.row === 'thinStop')
+    expect(at()).toMatchObject({ row: { value: limits.thinStop.value } })
+    const own = limits.thinStop.hardMax
+    expect(at(own)).toEqual({ rule: 'limit', row: { row: 'thinStop', value: own }, source: STUDIO })
   })
 })
