@@ -101,6 +101,17 @@ describe('words longer than there is room for', () => {
     },
   )
 
+  it('says how a time is written instead of leaving it out', async () => {
+    const { status, text } = await post('/studio/d/:id/date', 'dated', {
+      start: '2027-05-10',
+      startTime: 'half nine',
+    })
+    expect(status).toBe(422)
+    expect(text).toContain('Write the time as 08:30.')
+    expect(text).toContain('value="half nine"')
+    expect(text).toContain('value="2027-05-10"')
+  })
+
   it('names the box that was not ticked, and says why it is needed', async () => {
     const sent = await post('/e/:id/submission', 'ready', {})
     expect([sent.status, sent.text.includes('href="#f-consent"')]).toEqual([422, true])

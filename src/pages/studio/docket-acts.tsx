@@ -143,8 +143,20 @@ export const Moves: FC<ActsProps> = (p) => {
         <form method="post" action={paths.docketDate(docket.id)}>
           <Rev {...p} what="date" />
           <div class="pair">
-            <Field name="start" type="date" label={words.say('page.date.start')} short />
-            <Field name="startTime" type="time" label={words.say('page.date.time')} short />
+            <Field
+              name="start"
+              type="date"
+              label={words.say('page.date.start')}
+              short
+              {...typed(p, 'start')}
+            />
+            <Field
+              name="startTime"
+              type="time"
+              label={words.say('page.date.time')}
+              short
+              {...typed(p, 'startTime')}
+            />
           </div>
           <div class="acts">
             <Button>{words.say('page.date.set')}</Button>

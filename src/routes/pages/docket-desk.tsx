@@ -12,7 +12,7 @@ import { questionView } from '../acts/views'
 import { invalid, type Problem } from '../http/problem'
 import { type Route, route } from '../route'
 import { keptAnswer } from './conversation-view'
-import { back, docketPage, inForce, load, messageView, withText } from './docket-render'
+import { back, docketForm, docketPage, inForce, load, messageView, withText } from './docket-render'
 import {
   type Any,
   fieldErrors,
@@ -103,23 +103,15 @@ export const docketDeskRoutes: readonly Route[] = [
     body: 'form',
     answers: { 200: 'other' },
     load,
-    act: (call) => {
-      const desk = openDesk(call.loaded)
-      const form = formOf(call)
-      return orAgain(
-        async () => {
-          const question = form.get('question') ?? ''
-          const text = textOf(form, 'text', 500)
-          const done = await askAgain(withRev(call, form), desk, question, text)
-          const ref = done.docket.askedAgain.at(-1)?.text
-          const now = withText({ ...desk, docket: done.docket }, ref, text)
-          const message = messageView(call, desk, done.message)
-          return { ...docketPage(call, now, inForce(now), { message }), writes: done.writes }
-        },
-        (problem) => back(call, problem, desk),
-        ['invalid', 'stale'],
-      )
-    },
+    act: docketForm(async (call, desk, form) => {
+      const question = form.get('question') ?? ''
+      const text = textOf(form, 'text', 500)
+      const done = await askAgain(call, desk, question, text)
+      const ref = done.docket.askedAgain.at(-1)?.text
+      const now = withText({ ...desk, docket: done.docket }, ref, text)
+      const message = messageView(call, desk, done.message)
+      return { ...docketPage(call, now, inForce(now), { message }), writes: done.writes }
+    }),
   }),
   route({
     id: 'page.docket.own',
@@ -131,22 +123,14 @@ export const docketDeskRoutes: readonly Route[] = [
     body: 'form',
     answers: { 303: null },
     load,
-    act: (call) => {
-      const desk = openDesk(call.loaded)
-      const form = formOf(call)
-      return orAgain(
-        () => {
-          const given = Object.fromEntries(
-            form.entries.flatMap(([name, value]) =>
-              name.startsWith('own:') ? [[name.slice(4), value]] : [],
-            ),
-          )
-          const done = answerOwn(withRev(call, form), desk, given, '/own:')
-          return seeOther(`${paths.docket(desk.id)}#own`, { writes: done.writes })
-        },
-        (problem) => back(call, problem, desk),
-        ['invalid', 'stale'],
+    act: docketForm((call, desk, form) => {
+      const given = Object.fromEntries(
+        form.entries.flatMap(([name, value]) =>
+          name.startsWith('own:') ? [[name.slice(4), value]] : [],
+        ),
       )
-    },
+      const done = answerOwn(call, desk, given, '/own:')
+      return seeOther(`${paths.docket(desk.id)}#own`, { writes: done.writes })
+    }),
   }),
 ]

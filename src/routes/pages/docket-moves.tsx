@@ -9,8 +9,8 @@ import { reply } from '../acts/replying'
 import { moveAndTell } from '../acts/telling'
 import { invalid } from '../http/problem'
 import { type Form, type Route, route } from '../route'
-import { back, docketPage, inForce, load, messageView, withText } from './docket-render'
-import { type Any, formOf, orAgain, seeOther, textOf, wholeOf, withRev } from './page'
+import { docketForm, docketPage, inForce, load, messageView, withText } from './docket-render'
+import { type Any, formOf, seeOther, textOf, wholeOf, withRev } from './page'
 
 /** The inspection as it is offered: both figures, or neither. */
 const lookOverOf = (call: Any, form: Form, to: string) => {
@@ -37,23 +37,17 @@ export const docketMoveRoutes: readonly Route[] = [
     body: 'form',
     answers: { 303: null },
     load,
-    act: (call) => {
-      const desk = openDesk(call.loaded)
-      const form = formOf(call)
-      return orAgain(
-        () => {
-          const start = textOf(form, 'start') ?? ''
-          if (!/^\d{4}-\d{2}-\d{2}$/.test(start))
-            throw invalid([{ pointer: '/start', code: 'ERR_DATE' }])
-          const at = /^(\d{2}):(\d{2})$/.exec(form.get('startTime') ?? '')
-          const startMinute = at ? Number(at[1]) * 60 + Number(at[2]) : undefined
-          const done = dateJob(withRev(call, form), desk, { start, startMinute })
-          return seeOther(paths.docket(desk.id), { writes: done.writes })
-        },
-        (problem) => back(call, problem, desk),
-        ['invalid', 'stale'],
-      )
-    },
+    act: docketForm((call, desk, form) => {
+      const start = textOf(form, 'start') ?? ''
+      if (!/^\d{4}-\d{2}-\d{2}$/.test(start))
+        throw invalid([{ pointer: '/start', code: 'ERR_DATE' }])
+      const time = textOf(form, 'startTime')
+      const at = /^([01]?\d|2[0-3]):([0-5]\d)$/.exec(time ?? '')
+      if (time !== undefined && !at) throw invalid([{ pointer: '/startTime', code: 'ERR_TIME' }])
+      const startMinute = at ? Number(at[1]) * 60 + Number(at[2]) : undefined
+      const done = dateJob(call, desk, { start, startMinute })
+      return seeOther(paths.docket(desk.id), { writes: done.writes })
+    }),
   }),
   route({
     id: 'page.docket.move',
@@ -65,28 +59,20 @@ export const docketMoveRoutes: readonly Route[] = [
     body: 'form',
     answers: { 303: null, 200: 'other' },
     load,
-    act: (call) => {
-      const desk = openDesk(call.loaded)
-      const form = formOf(call)
+    act: docketForm(async (call, desk, form) => {
       const to = STATES.find((s) => s === form.get('to'))
-      return orAgain(
-        async () => {
-          if (!to) throw invalid([{ pointer: '/to', code: 'ERR_VALUE' }])
-          const lookOver = lookOverOf(call, form, to)
-          const done = await moveAndTell(withRev(call, form), desk, to, textOf(form, 'why', 1000), {
-            turn: textOf(form, 'turn', 1000),
-            ...(lookOver ? { lookOver } : {}),
-          })
-          if (done.message === null) return seeOther(paths.docket(desk.id), { writes: done.writes })
-          const why = textOf(form, 'why', 1000)
-          const now = withText({ ...desk, docket: done.docket }, done.docket.whyMoved, why)
-          const message = messageView(call, desk, done.message)
-          return { ...docketPage(call, now, inForce(now), { message }), writes: done.writes }
-        },
-        (problem) => back(call, problem, desk),
-        ['invalid', 'stale'],
-      )
-    },
+      if (!to) throw invalid([{ pointer: '/to', code: 'ERR_VALUE' }])
+      const lookOver = lookOverOf(call, form, to)
+      const why = textOf(form, 'why', 1000)
+      const done = await moveAndTell(call, desk, to, why, {
+        turn: textOf(form, 'turn', 1000),
+        ...(lookOver ? { lookOver } : {}),
+      })
+      if (done.message === null) return seeOther(paths.docket(desk.id), { writes: done.writes })
+      const now = withText({ ...desk, docket: done.docket }, done.docket.whyMoved, why)
+      const message = messageView(call, desk, done.message)
+      return { ...docketPage(call, now, inForce(now), { message }), writes: done.writes }
+    }),
   }),
   route({
     id: 'page.docket.reply',
@@ -98,20 +84,12 @@ export const docketMoveRoutes: readonly Route[] = [
     body: 'form',
     answers: { 303: null },
     load,
-    act: (call) => {
-      const desk = openDesk(call.loaded)
-      const form = formOf(call)
-      return orAgain(
-        () => {
-          const text = textOf(form, 'text', 2000)
-          if (text === undefined) throw invalid([{ pointer: '/text', code: 'ERR_REQUIRED' }])
-          const { writes } = reply(withRev(call, form), desk, text)
-          return seeOther(paths.docket(desk.id), { writes })
-        },
-        (problem) => back(call, problem, desk),
-        ['invalid', 'stale'],
-      )
-    },
+    act: docketForm((call, desk, form) => {
+      const text = textOf(form, 'text', 2000)
+      if (text === undefined) throw invalid([{ pointer: '/text', code: 'ERR_REQUIRED' }])
+      const { writes } = reply(call, desk, text)
+      return seeOther(paths.docket(desk.id), { writes })
+    }),
   }),
   route({
     id: 'page.docket.erase',

@@ -3,11 +3,21 @@ import type { State } from '../../docket/states'
 import { paths } from '../../pages/paths'
 import { DocketPage, type DocketPageProps } from '../../pages/studio/docket-page'
 import type { LastVisit, MessageView, StaleView } from '../../pages/studio/docket-view'
-import { type Desk, deskLoad } from '../acts/desk'
+import { type Desk, deskLoad, openDesk } from '../acts/desk'
 import type { Problem } from '../http/problem'
-import type { Outcome } from '../route'
+import type { Call, Form, Outcome } from '../route'
 import { docketView } from './docket-view'
-import { type Any, fieldErrors, formOf, frameOf, keptOf, onceOf, page } from './page'
+import {
+  type Any,
+  fieldErrors,
+  formOf,
+  frameOf,
+  keptOf,
+  onceOf,
+  orAgain,
+  page,
+  withRev,
+} from './page'
 
 export const load = ({ params }: { readonly params: Readonly<Record<string, string>> }) =>
   deskLoad(params.id ?? '')
@@ -63,6 +73,24 @@ export const back = (call: Any, problem: Problem, desk: Desk): Outcome => {
     return docketPage(call, desk, inForce(desk), { kept, stale: staleView(problem) }, 412)
   return docketPage(call, desk, inForce(desk), { errors: fieldErrors(call, problem), kept }, 422)
 }
+
+/**
+ * The act of a form on the docket page: the desk opened, the revision the form was made from held
+ * against it, and where it is refused or stale the page again with what was typed.
+ */
+export const docketForm =
+  <C extends Call<unknown, unknown, ReturnType<typeof load>>>(
+    act: (call: C, desk: Desk, form: Form) => Promise<Outcome> | Outcome,
+  ) =>
+  (call: C): Promise<Outcome> => {
+    const desk = openDesk(call.loaded)
+    const form = formOf(call)
+    return orAgain(
+      () => act(withRev(call, form), desk, form),
+      (problem) => back(call, problem, desk),
+      ['invalid', 'stale'],
+    )
+  }
 
 /** A desk with a text that is being kept by this very request. */
 export const withText = (

@@ -58,6 +58,7 @@ export const problemWords: Catalogue = {
     '{title} Tick its box once you have read it. Until then we cannot take your yes.',
   'error.ERR_NO_SUCH_OPTION': 'There is no such option in this quote.',
   'error.ERR_PAST': 'This day is over.',
+  'error.ERR_TIME': 'Write the time as 08:30.',
   'error.ERR_DATE': 'Write the day as YYYY-MM-DD.',
   'error.ERR_PLACES':
     'Keep the places in braces as they are in the sentence above; a message needs its link.',
