@@ -3,31 +3,17 @@ import type { SettingsPreviewRow } from '../../pages/studio/settings-preview'
 import { WorkSettingsPage } from '../../pages/studio/settings-work-page'
 import { type LimitKey, limits } from '../../quote/paint/constants'
 import { steps as catalogue } from '../../quote/steps'
-import { type StudioProfile, studioProfile } from '../../quote/studio-profile'
 import { selectLatestEstimates } from '../../store/estimates'
-import { insertSettings } from '../../store/settings'
 import { english } from '../../words/en'
 import { cleanPicture } from '../acts/picture'
-import { mayWord, profileFaults } from '../acts/profile-faults'
+import { mayWord } from '../acts/profile-faults'
 import { previewSettings } from '../acts/settings-preview'
-import { invalid, Problem } from '../http/problem'
-import { faultsOf } from '../http/read-input'
+import { invalid, type Problem } from '../http/problem'
 import { type Route, route } from '../route'
-import {
-  type Any,
-  fieldErrors,
-  formOf,
-  frameOf,
-  keptOf,
-  onceOf,
-  orAgain,
-  page,
-  seeOther,
-} from './page'
+import { type Any, fieldErrors, formOf, frameOf, keptOf, onceOf, orAgain, page } from './page'
+import { checkRev, PREVIEWED, saved, usable } from './settings-save'
 import { workField, workOfForm } from './work-form'
 
-/** Previews show this many. */
-export const PREVIEWED = 20
 /** Bytes of a picture beside the name: it travels with every page. */
 const LOGO_BYTES = 30_000
 
@@ -74,22 +60,6 @@ const workPage = (call: Any, { problem, preview }: Shown = {}) => {
   )
 }
 
-/** The posted form as a profile that may be saved. Throws 422 with each fault beside its field. */
-const profileOf = (call: Any): StudioProfile => {
-  const read = workOfForm(formOf(call), call.studio.profile)
-  if (read.faults.length > 0) throw invalid(read.faults)
-  const parsed = studioProfile.safeParse(read.profile, { reportInput: true })
-  const faults = parsed.success ? profileFaults(parsed.data) : faultsOf(parsed.error)
-  if (faults.length > 0 || !parsed.success)
-    throw invalid(faults.map((f) => ({ ...f, pointer: workField(f.pointer) })))
-  return parsed.data
-}
-
-const saved = (call: Any, body: StudioProfile) =>
-  seeOther(paths.settingsWork, {
-    writes: [insertSettings({ rev: call.studio.rev + 1, body, by: call.who.kind, at: call.now })],
-  })
-
 export const workSettingsRoutes: readonly Route[] = [
   route({
     id: 'page.settings.work',
@@ -116,13 +86,13 @@ export const workSettingsRoutes: readonly Route[] = [
       const form = formOf(call)
       return orAgain(
         () => {
-          const body = profileOf(call)
+          const body = usable(workOfForm(form, call.studio.profile), workField)
           if (form.get('act') === 'preview')
             return workPage(call, {
               preview: previewSettings(call.loaded.latest, call.studio, body),
             })
-          if (form.get('rev') !== String(call.studio.rev)) throw new Problem('stale')
-          return saved(call, body)
+          checkRev(call)
+          return saved(call, body, paths.settingsWork)
         },
         (problem) => workPage(call, { problem }),
       )
@@ -142,7 +112,7 @@ export const workSettingsRoutes: readonly Route[] = [
       return orAgain(
         async () => {
           const { logo: _was, ...rest } = call.studio.profile
-          if (form.get('remove') !== null) return saved(call, rest)
+          if (form.get('remove') !== null) return saved(call, rest, paths.settingsWork)
           const file = form.file('file')
           if (!file) throw invalid([{ pointer: '/file', code: 'ERR_FILE_MISSING' }])
           const cleaned = cleanPicture(new Uint8Array(await file.arrayBuffer()))
@@ -151,7 +121,8 @@ export const workSettingsRoutes: readonly Route[] = [
           if (bytes.byteLength > LOGO_BYTES)
             throw invalid([{ pointer: '/file', code: 'ERR_LOGO_TOO_LARGE' }])
           const base64 = btoa(Array.from(bytes, (b) => String.fromCharCode(b)).join(''))
-          return saved(call, { ...rest, logo: `data:${mime};base64,${base64}` })
+          const logo = `data:${mime};base64,${base64}`
+          return saved(call, { ...rest, logo }, paths.settingsWork)
         },
         (problem) => workPage(call, { problem }),
       )

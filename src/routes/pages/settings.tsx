@@ -1,27 +1,13 @@
 import { paths } from '../../pages/paths'
 import { SettingsPage } from '../../pages/studio/settings-page'
 import type { SettingsPreviewRow } from '../../pages/studio/settings-preview'
-import { studioProfile } from '../../quote/studio-profile'
 import { selectLatestEstimates } from '../../store/estimates'
-import { insertSettings } from '../../store/settings'
-import { profileFaults } from '../acts/profile-faults'
 import { previewSettings } from '../acts/settings-preview'
-import { invalid, Problem } from '../http/problem'
-import { faultsOf } from '../http/read-input'
+import type { Problem } from '../http/problem'
 import { type Route, route } from '../route'
-import {
-  type Any,
-  fieldErrors,
-  formOf,
-  frameOf,
-  keptOf,
-  onceOf,
-  orAgain,
-  page,
-  seeOther,
-} from './page'
+import { type Any, fieldErrors, formOf, frameOf, keptOf, onceOf, orAgain, page } from './page'
 import { profileOfForm } from './profile-form'
-import { PREVIEWED } from './settings-work'
+import { checkRev, PREVIEWED, saved, usable } from './settings-save'
 
 export const settingsRoutes: readonly Route[] = [
   route({
@@ -48,21 +34,15 @@ export const settingsRoutes: readonly Route[] = [
       const form = formOf(call)
       return orAgain(
         () => {
-          const read = profileOfForm(form, call.studio.profile)
-          if (read.faults.length > 0) throw invalid(read.faults)
-          const parsed = studioProfile.safeParse(read.profile, { reportInput: true })
-          if (!parsed.success) throw invalid(faultsOf(parsed.error))
-          const unusable = profileFaults(parsed.data)
-          if (unusable.length > 0) throw invalid(unusable)
-          if (form.get('act') === 'preview') {
-            const preview = previewSettings(call.loaded.latest, call.studio, parsed.data)
-            return settingsPage(call, undefined, preview)
-          }
-          if (form.get('rev') !== String(call.studio.rev)) throw new Problem('stale')
-          const rev = call.studio.rev + 1
-          return seeOther(paths.settings, {
-            writes: [insertSettings({ rev, body: parsed.data, by: call.who.kind, at: call.now })],
-          })
+          const body = usable(profileOfForm(form, call.studio.profile))
+          if (form.get('act') === 'preview')
+            return settingsPage(
+              call,
+              undefined,
+              previewSettings(call.loaded.latest, call.studio, body),
+            )
+          checkRev(call)
+          return saved(call, body, paths.settings)
         },
         (problem) => settingsPage(call, problem),
       )
