@@ -57,8 +57,9 @@ export const openEnquiry = async (
  * Throws 409 unless answers may still change, saying what may be done instead. Once sent, only what
  * the studio asked again may, and what that answer makes needed.
  */
-const openToAnswers = (desk: Desk, question: string): void => {
-  if (!isOpenToAnswers(desk.docket.state) && !openAgain(desk).includes(question))
+const openToAnswers = (desk: Desk, question?: string): void => {
+  const again = question !== undefined && openAgain(desk).includes(question)
+  if (!isOpenToAnswers(desk.docket.state) && !again)
     throw new Problem('not-now', {
       detail: { key: 'problem.not-now.sent' },
       more: { state: desk.docket.state },
@@ -167,7 +168,7 @@ export const answerQuestion = (
 
 /** Takes an answer back; the question is asked again. */
 export const unanswerQuestion = (call: Any, desk: Desk, q: Question<unknown>) => {
-  openToAnswers(desk, '')
+  openToAnswers(desk)
   if (desk.docket.answers[q.id] === undefined) throw new Problem('unknown')
   const { [q.id]: _gone, ...answers } = desk.answers
   const { writes, docket } = write(call, desk, [{ kind: 'unanswered', body: { question: q.id } }], {

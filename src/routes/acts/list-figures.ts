@@ -1,7 +1,7 @@
 import type { Answers } from '../../intake/answers'
 import { replay } from '../../intake/replay'
 import { script } from '../../intake/script'
-import { estimate } from '../../quote/estimate'
+import { type Estimated, estimate } from '../../quote/estimate'
 import type { Call, Load } from '../route'
 import type { Desk, HeadChange } from './desk'
 import { deskInput } from './estimating'
@@ -18,11 +18,14 @@ export const listFigures = (
   if (now.replayed.needed.length > 0) return {}
   const adjustments = desk.docket.revisions.at(-1)?.adjustments ?? []
   const made = estimate(deskInput(call.studio, call.now, now, adjustments))
-  return {
-    riskiest: made.riskNotes[0]?.id ?? null,
-    priceLow: made.offer.low,
-    priceLikely: made.offer.likely,
-    priceHigh: made.offer.high,
-    currency: made.currency,
-  }
+  return figuresOf(made)
 }
+
+/** What the list shows of an estimate. */
+export const figuresOf = (made: Estimated): HeadChange => ({
+  riskiest: made.riskNotes[0]?.id ?? null,
+  priceLow: made.offer.low,
+  priceLikely: made.offer.likely,
+  priceHigh: made.offer.high,
+  currency: made.currency,
+})

@@ -17,7 +17,7 @@ const KINDS = new Set(['choice', 'multi', 'yesNo', 'number', 'year', 'date', 'mo
 const MOST = 40
 
 /** Parts of an address that are somebody's counting, not answers. */
-const COUNTING = /^(utm_|lang$|ref$|fbclid$|gclid$)/
+const COUNTING = /^(utm_|lang$|ref$)|clid$/
 
 const mayPrefill = (q: Question<unknown> | undefined): q is Question<unknown> =>
   q !== undefined && KINDS.has(q.kind) && q.stage !== 'send'

@@ -13,6 +13,7 @@ import type { Call, Load } from '../route'
 import { checkMatch, type Desk, keepText, type Written, write } from './desk'
 import { deskInput, keepEstimate, todayOf } from './estimating'
 import { freshLink } from './fresh-link'
+import { figuresOf } from './list-figures'
 
 type Any = Call<unknown, unknown, Load>
 
@@ -101,13 +102,7 @@ export const revise = async (call: Any, desk: Desk, given: RevisionGiven) => {
     ready: { people: made.plan.people, days: made.plan.days.length },
     ...(note ? { message: note.ref } : {}),
   }
-  const { writes, docket, placed } = write(call, desk, [{ kind: 'revised', body }], {
-    priceLow: made.offer.low,
-    priceLikely: made.offer.likely,
-    priceHigh: made.offer.high,
-    riskiest: made.riskNotes[0]?.id ?? null,
-    currency: made.currency,
-  })
+  const { writes, docket, placed } = write(call, desk, [{ kind: 'revised', body }], figuresOf(made))
   return {
     made,
     digest,

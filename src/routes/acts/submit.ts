@@ -5,6 +5,7 @@ import { Problem } from '../http/problem'
 import type { Call, Load } from '../route'
 import { type Desk, type HeadChange, write } from './desk'
 import { deskInput, keepEstimate } from './estimating'
+import { figuresOf } from './list-figures'
 
 /** Sends an enquiry: reference, first estimate kept, and word to the studio, in one batch. */
 export const submit = async (
@@ -38,11 +39,7 @@ export const submit = async (
     ],
     {
       ...head,
-      riskiest: made.riskNotes[0]?.id ?? null,
-      priceLow: made.offer.low,
-      priceLikely: made.offer.likely,
-      priceHigh: made.offer.high,
-      currency: made.currency,
+      ...figuresOf(made),
       doubtful,
     },
   )

@@ -1,10 +1,10 @@
-import { splitLocal, toLocalMinute } from '../../kernel/calendar-zone'
 import { addDaysText } from '../../quote/working-day'
 import { enqueue } from '../../store/outbox'
 import { insertText } from '../../store/texts'
 import { invalid } from '../http/problem'
 import type { Call, Form, Load, Studio } from '../route'
 import { type Desk, keepText, write } from './desk'
+import { todayOf } from './estimating'
 import { addPhoto } from './photo'
 import { notNow } from './revising'
 
@@ -13,14 +13,11 @@ type Any = Call<unknown, unknown, Load>
 /** Days after the hand-over on which somebody looks again; common practice, no source. */
 export const LOOK_AGAIN = [3, 14] as const
 
-const dateOf = (studio: Studio, at: number): string =>
-  splitLocal(toLocalMinute(studio.engine.zone, Math.floor(at / 60_000))).date
-
 /** The days to look again, and which of them was answered. */
 export const looksAgain = (studio: Studio, desk: Desk) => {
   const { handedOver, toldAfter } = desk.docket
   if (!handedOver) return []
-  const day = dateOf(studio, handedOver.at)
+  const day = todayOf(studio, handedOver.at)
   return LOOK_AGAIN.map((after) => ({
     after,
     date: addDaysText(day, after),
@@ -30,7 +27,7 @@ export const looksAgain = (studio: Studio, desk: Desk) => {
 
 /** Which of the looks a word belongs to: the latest that is due; before the first, none. */
 const lookOf = (studio: Studio, desk: Desk, now: number): 0 | 3 | 14 => {
-  const today = dateOf(studio, now)
+  const today = todayOf(studio, now)
   return looksAgain(studio, desk).findLast((l) => l.date <= today)?.after ?? 0
 }
 
