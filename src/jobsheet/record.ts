@@ -45,6 +45,14 @@ const meanOf = (
   return values.length === 0 ? null : Math.round(mean(values) * 10) / 10
 }
 
+/** Mean reading of each panel before and after work, µm to a tenth; what was read over film is no paint. */
+export const beforeAfter = (readings: readonly PaintSet[]) =>
+  [...new Set(readings.filter((r) => r.kind === 'panel').map((r) => r.panel))].map((panel) => ({
+    panel,
+    before: meanOf(readings, panel, 'before'),
+    after: meanOf(readings, panel, 'after'),
+  }))
+
 /** What the owner keeps: readings before and after, what was done and left, what to do when. */
 export const recordOf = (
   estimate: Pick<Estimate, 'steps' | 'scope'>,
@@ -59,17 +67,14 @@ export const recordOf = (
   },
   handedOver: string,
 ): HandoverRecord => {
-  const panels = [...new Set(readings.filter((r) => r.kind === 'panel').map((r) => r.panel))]
   const done = estimate.steps.filter((s) => bench.steps[s.id]?.state === 'done').map((s) => s.id)
   const day = parseDay(handedOver)
   if (!day.ok) throw new Error(`not a day: ${handedOver}`)
   return {
-    panels: panels.map((panel) => ({
-      panel,
-      before: meanOf(readings, panel, 'before'),
-      after: meanOf(readings, panel, 'after'),
+    panels: beforeAfter(readings).map((read) => ({
+      ...read,
       polished: bench.polished
-        .filter((p) => p.panel === panel)
+        .filter((p) => p.panel === read.panel)
         .map(({ sequence, sets }) => ({ sequence, sets })),
     })),
     done,
