@@ -164,6 +164,10 @@ it('two people at one docket lose nothing of either', async () => {
   await line.locator('[name^="minutes:"]').fill('125')
   await line.locator('[name^="why:"]').fill('More edges')
   await page.locator('[name=message]').fill('See you soon')
+  await page.locator('summary', { hasText: 'outside trade' }).click()
+  const outside = { name: 'Two dents out', price: '80.00', why: 'Asked for on the phone' }
+  for (const [field, typed] of Object.entries(outside))
+    await page.locator(`[name=sublet-${field}]`).fill(typed)
   const saving = page.waitForResponse((r) => r.request().method() === 'POST')
   await press(page, button(two, 'Save as revision 1'))
   expect((await saving).status()).toBe(412)
@@ -171,6 +175,8 @@ it('two people at one docket lose nothing of either', async () => {
   // Both changes stand in the form, and the second save keeps both.
   expect(await page.locator('[name=discount]').inputValue()).toBe('20.00')
   expect(await page.locator('[name=message]').inputValue()).toBe('See you soon')
+  for (const [field, typed] of Object.entries(outside))
+    expect(await page.locator(`[name=sublet-${field}]`).inputValue()).toBe(typed)
   await press(page, button(two, 'Save as revision 2'))
   await one.page.goto(`/studio/d/${id}`)
   expect(await one.page.locator('[name=discount]').inputValue()).toBe('20.00')

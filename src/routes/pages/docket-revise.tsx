@@ -1,7 +1,7 @@
 import { fold, type Revision } from '../../docket/fold'
 import type { Adjustment } from '../../docket/kinds'
 import { estimate } from '../../quote/estimate'
-import { mergeAdjustments } from '../../quote/merge-adjustments'
+import { adjustmentKey, mergeAdjustments } from '../../quote/merge-adjustments'
 import type { Stmt } from '../../store/db'
 import { adjustmentText } from '../acts/adjustment-text'
 import type { Desk } from '../acts/desk'
@@ -76,7 +76,7 @@ export const merged = (
   const { words } = call.studio
   const theirs = inForce(desk)
   const both = found.both.map((key) => {
-    const was = theirs.find((a) => ('step' in a ? `${a.kind}:${a.step}` : a.kind) === key)
+    const was = theirs.find((a) => adjustmentKey(a) === key)
     return was ? adjustmentText(was, words) : key
   })
   const typed = keptOf(form)
@@ -88,6 +88,10 @@ export const merged = (
     'add-minutes',
     'add-price',
     'add-why',
+    'own-work',
+    'sublet-name',
+    'sublet-price',
+    'sublet-why',
   ]
   const kept = Object.fromEntries(
     alone.flatMap((name) => (typed[name] ? [[name, typed[name]]] : [])),
