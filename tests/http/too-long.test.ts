@@ -101,6 +101,23 @@ describe('words longer than there is room for', () => {
     },
   )
 
+  it('refuses a line of the bench past its length, as the API and as a page', async () => {
+    const { id, rev } = p.dockets.dated
+    const text = 'x'.repeat(4001)
+    const line = { id: 'line-too-long', kind: 'noted', body: { text } }
+    const sent = await call('POST', `/api/v1/dockets/${id}/lines`, {
+      headers: { cookie: p.owner, 'sec-fetch-site': 'same-origin' },
+      json: { lines: [line] },
+    })
+    expect(sent.status).toBe(422)
+    expect(sent.json.errors).toMatchObject([
+      { pointer: '/lines/0/body/text', code: 'ERR_TOO_LONG' },
+    ])
+    const page = await post('/bench/:id/lines', 'dated', { kind: 'noted', text, rev: String(rev) })
+    expect(page.status).toBe(422)
+    expect(page.text).toContain('There is room for 4,000 characters; this has 4,001.')
+  })
+
   it('says how a time is written instead of leaving it out', async () => {
     const { status, text } = await post('/studio/d/:id/date', 'dated', {
       start: '2027-05-10',

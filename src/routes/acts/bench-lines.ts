@@ -3,7 +3,7 @@ import { BENCH_KINDS, isBenchKind, kinds, type LineKind } from '../../docket/kin
 import type { NewLine } from '../../docket/line'
 import type { Stmt } from '../../store/db'
 import { insertText } from '../../store/texts'
-import { type Fault, invalid } from '../http/problem'
+import { type Fault, invalid, tooLong } from '../http/problem'
 import { faultsOf } from '../http/read-input'
 import type { Call, Load } from '../route'
 import { benchFaults, benchTime, mayWrite } from './bench-rules'
@@ -31,7 +31,9 @@ export const benchLine = z.strictObject({
 })
 export type BenchLine = z.infer<typeof benchLine>
 
-const typed = z.string().min(1).max(4000)
+/** Characters of what is typed into a line. */
+const MOST = 4000
+const typed = z.string().min(1).max(MOST)
 
 /** The same line with the body of each kind spelled out, as the API describes it: words are typed in place. */
 export const benchLineShapes = z.union(
@@ -57,7 +59,12 @@ const apart = (
   call: Call<unknown, unknown, Load>,
   desk: Desk,
   line: BenchLine,
-): { readonly body: Record<string, unknown>; readonly texts: readonly Stmt[] } => {
+): {
+  readonly body: Record<string, unknown>
+  readonly texts: readonly Stmt[]
+  readonly long: readonly Fault[]
+} => {
+  const long: Fault[] = []
   const body: Record<string, unknown> = { ...line.body }
   const texts: Stmt[] = []
   const inline = line.kind === 'struck' || line.kind === 'unreadable'
@@ -66,16 +73,10 @@ const apart = (
     if (typeof typed !== 'string' || inline) continue
     const id = call.newId()
     body[field] = { text: id }
-    texts.push(
-      insertText({
-        id,
-        docket: desk.id,
-        field: `${line.kind}.${field}`,
-        text: typed.slice(0, 4000),
-      }),
-    )
+    if (typed.length > MOST) long.push(tooLong(`/${field}`, typed, MOST))
+    texts.push(insertText({ id, docket: desk.id, field: `${line.kind}.${field}`, text: typed }))
   }
-  return { body, texts }
+  return { body, texts, long }
 }
 
 /**
@@ -103,7 +104,7 @@ export const addBenchLines = (
       faults.push({ pointer: `/lines/${i}/kind`, code: 'ERR_UNKNOWN_KIND' })
       return
     }
-    const { body, texts: own } = apart(call, desk, line)
+    const { body, texts: own, long } = apart(call, desk, line)
     const parsed = kinds[line.kind as LineKind].safeParse(body, { reportInput: true })
     if (!parsed.success) {
       for (const f of faultsOf(parsed.error))
@@ -111,7 +112,8 @@ export const addBenchLines = (
       return
     }
     const wrong = benchFaults(line, desk.lines, call.studio.words, call.who)
-    for (const f of wrong) faults.push({ ...f, pointer: `/lines/${i}/body${f.pointer}` })
+    for (const f of [...long, ...wrong])
+      faults.push({ ...f, pointer: `/lines/${i}/body${f.pointer}` })
     texts.push(...own)
     lines.push({
       id: line.id,

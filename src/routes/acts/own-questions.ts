@@ -3,7 +3,7 @@ import { upsertPerson } from '../../store/people'
 import { foldPlate } from '../../store/search-words'
 import { insertText } from '../../store/texts'
 import type { Words } from '../../words/render'
-import { invalid } from '../http/problem'
+import { invalid, tooLong } from '../http/problem'
 import type { Call, Load } from '../route'
 import { checkMatch, type Desk, keepText, type Written, write } from './desk'
 
@@ -33,14 +33,7 @@ export const answerOwn = (
     if (prompt === undefined)
       throw invalid([{ pointer: `${at}${question}`, code: 'ERR_UNKNOWN_QUESTION' }])
     const text = answer.trim()
-    if (text.length > MOST)
-      throw invalid([
-        {
-          pointer: `${at}${question}`,
-          code: 'ERR_TOO_LONG',
-          params: { most: MOST, typed: text.length },
-        },
-      ])
+    if (text.length > MOST) throw invalid([tooLong(`${at}${question}`, text, MOST)])
     if (text === '' || (was?.text && desk.texts.get(was.text) === text)) continue
     const { ref, row } = keepText(call, desk.id, 'answer.own', text)
     written.push({ kind: 'answered-own', body: { question, prompt, text: ref } })

@@ -75,3 +75,10 @@ export class Problem extends Error {
 }
 
 export const invalid = (faults: readonly Fault[]): Problem => new Problem('invalid', { faults })
+
+/** More characters than there is room for; nothing is ever cut off instead. */
+export const tooLong = (pointer: string, typed: string, most: number): Fault => ({
+  pointer,
+  code: 'ERR_TOO_LONG',
+  params: { most, typed: typed.length },
+})

@@ -4,9 +4,9 @@ import { parseDate } from '../../kernel/calendar'
 import { minorFromDecimal } from '../../kernel/currency'
 import { POLISH_LEVELS } from '../../quote/context'
 import type { StudioProfile } from '../../quote/studio-profile'
-import type { Fault } from '../http/problem'
+import { type Fault, tooLong } from '../http/problem'
 import type { Form } from '../route'
-import { textOf, tooLong, wholeOf } from './page'
+import { typedIn, wholeOf } from './page'
 
 type Read = {
   readonly adjustments: readonly Adjustment[]
@@ -78,7 +78,7 @@ export const adjustmentsOf = (
     return n
   }
   const moneyOf = (field: string): number | undefined => {
-    const typed = textOf(form, field)
+    const typed = typedIn(form, field)
     if (typed === undefined) return undefined
     const minor = minorFromDecimal(typedNumber(typed) ?? typed, currency)
     if (minor.ok && minor.value >= 0) return minor.value
@@ -86,9 +86,9 @@ export const adjustmentsOf = (
     return undefined
   }
   const textWithin = (field: string, most: number): string | undefined => {
-    const typed = form.get(field)?.trim()
-    if (!typed || typed.length <= most) return typed || undefined
-    faults.push(tooLong(field, typed, most))
+    const typed = typedIn(form, field)
+    if (typed === undefined || typed.length <= most) return typed
+    faults.push(tooLong(`/${field}`, typed, most))
     return typed
   }
   const reason = (field: string): string => {
@@ -135,7 +135,7 @@ export const adjustmentsOf = (
   }
   adjustments.push(...levelsOf(form, reason), ...notesOf(form, reason))
   const numberOf = (field: string, most: number): number | undefined => {
-    const typed = textOf(form, field)
+    const typed = typedIn(form, field)
     if (typed === undefined) return undefined
     const n = Number(typedNumber(typed) ?? Number.NaN)
     if (n >= 0 && n <= most) return n
@@ -148,7 +148,7 @@ export const adjustmentsOf = (
     fault(field, 'ERR_NUMBER')
     return undefined
   }
-  const begins = textOf(form, 'begins')
+  const begins = typedIn(form, 'begins')
   if (begins !== undefined && !parseDate(begins).ok) fault('begins', 'ERR_DATE')
   const discount = moneyOf('discount')
   const surcharge = moneyOf('surcharge')

@@ -1,7 +1,7 @@
 import { typedNumber } from '../../intake/typed-number'
 import { invalid } from '../http/problem'
 import type { Form } from '../route'
-import { textOf, wholeOf } from './page'
+import { typedIn, wholeOf } from './page'
 
 const NUMBERS = new Set(['minutes', 'sets', 'mileage', 'keys'])
 const FIELDS: Readonly<Record<string, readonly string[]>> = {
@@ -48,7 +48,7 @@ export const benchBody = (kind: string, form: Form): Record<string, unknown> => 
       if (Number.isNaN(n)) throw invalid([{ pointer: `/${field}`, code: 'ERR_NUMBER' }])
       if (n !== undefined) body[field] = n
     } else {
-      const text = textOf(form, field)
+      const text = typedIn(form, field)
       if (text !== undefined) body[field] = text
     }
   }

@@ -84,7 +84,7 @@ export const docketDeskRoutes: readonly Route[] = [
           const posted = { get: form.get, getAll: form.all }
           const given = formValue(q, posted, call.studio.engine.exponent)
           if (given === undefined) throw invalid([{ pointer: '/value', code: 'ERR_REQUIRED' }])
-          const done = correctAnswer(withRev(call, form), desk, q, given, textOf(form, 'why'))
+          const done = correctAnswer(withRev(call, form), desk, q, given, textOf(form, 'why', 500))
           return seeOther(`${paths.docket(desk.id)}#facts`, { writes: done.writes })
         },
         (problem) =>

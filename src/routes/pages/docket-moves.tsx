@@ -10,11 +10,11 @@ import { moveAndTell } from '../acts/telling'
 import { invalid } from '../http/problem'
 import { type Form, type Route, route } from '../route'
 import { docketForm, docketPage, inForce, load, messageView, withText } from './docket-render'
-import { type Any, formOf, seeOther, textOf, wholeOf, withRev } from './page'
+import { type Any, formOf, seeOther, textOf, typedIn, wholeOf, withRev } from './page'
 
 /** The inspection as it is offered: both figures, or neither. */
 const lookOverOf = (call: Any, form: Form, to: string) => {
-  const typed = textOf(form, 'look-amount')
+  const typed = typedIn(form, 'look-amount')
   if (to !== 'look-over' || form.get('look-minutes') === null) return null
   const minutes = wholeOf(form, 'look-minutes') ?? Number.NaN
   const minor = minorFromDecimal(typedNumber(typed ?? '') ?? '', call.studio.profile.currency)
@@ -38,10 +38,10 @@ export const docketMoveRoutes: readonly Route[] = [
     answers: { 303: null },
     load,
     act: docketForm((call, desk, form) => {
-      const start = textOf(form, 'start') ?? ''
+      const start = typedIn(form, 'start') ?? ''
       if (!/^\d{4}-\d{2}-\d{2}$/.test(start))
         throw invalid([{ pointer: '/start', code: 'ERR_DATE' }])
-      const time = textOf(form, 'startTime')
+      const time = typedIn(form, 'startTime')
       const at = /^([01]?\d|2[0-3]):([0-5]\d)$/.exec(time ?? '')
       if (time !== undefined && !at) throw invalid([{ pointer: '/startTime', code: 'ERR_TIME' }])
       const startMinute = at ? Number(at[1]) * 60 + Number(at[2]) : undefined

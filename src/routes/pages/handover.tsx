@@ -2,10 +2,10 @@ import { paths } from '../../pages/paths'
 import { sheetFor } from '../acts/agreed'
 import { openDesk } from '../acts/desk'
 import { handOver } from '../acts/handing-over'
-import { invalid } from '../http/problem'
+import { invalid, tooLong } from '../http/problem'
 import { type Form, type Route, route } from '../route'
 import { handoverPage, load, money, yearOf } from './bench-render'
-import { formOf, orAgain, seeOther, textOf, tooLong, wholeOf } from './page'
+import { formOf, orAgain, seeOther, textOf, wholeOf } from './page'
 
 export const handoverRoutes: readonly Route[] = [
   route({
@@ -70,7 +70,7 @@ const openLines = (form: Form): readonly string[] => {
   const typed = (textOf(form, 'open', MOST_OPEN * 201) ?? '').split('\n').map((s) => s.trim())
   const lines = typed.filter(Boolean)
   const long = lines.find((s) => s.length > 200)
-  if (long !== undefined) throw invalid([tooLong('open', long, 200)])
+  if (long !== undefined) throw invalid([tooLong('/open', long, 200)])
   if (lines.length > MOST_OPEN)
     throw invalid([{ pointer: '/open', code: 'ERR_TOO_MANY', params: { most: MOST_OPEN } }])
   return lines

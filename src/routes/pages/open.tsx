@@ -11,7 +11,7 @@ import { type Desk, deskLoad, openDesk } from '../acts/desk'
 import { accept, questionOf, yearFault } from '../acts/enquiry'
 import { fromLastTime, openShort } from '../acts/opening'
 import { questionView } from '../acts/views'
-import { type Fault, invalid, Problem } from '../http/problem'
+import { type Fault, invalid, Problem, tooLong } from '../http/problem'
 import { type Form, type Route, route } from '../route'
 import { keptAnswer } from './conversation-view'
 import {
@@ -25,7 +25,6 @@ import {
   page,
   seeOther,
   textOf,
-  tooLong,
 } from './page'
 import { customerCookie } from './start'
 
@@ -110,7 +109,7 @@ const answersOf = (call: Any, form: Form): Record<string, Answer> => {
     }
   }
   const plate = form.get('plate')?.trim() ?? ''
-  if (plate.length > MOST_PLATE) faults.push(tooLong('plate', plate, MOST_PLATE))
+  if (plate.length > MOST_PLATE) faults.push(tooLong('/plate', plate, MOST_PLATE))
   if (form.get('consent') === null) faults.push({ pointer: '/consent', code: 'ERR_CONSENT' })
   if (faults.length > 0) throw invalid(faults)
   return answers

@@ -3,7 +3,7 @@ import { assetsOf } from '../../pages/assets'
 import type { FieldError, Frame, Kept } from '../../pages/frame'
 import { paths } from '../../pages/paths'
 import { toHtml } from '../../pages/to-html'
-import { type Fault, invalid, Problem } from '../http/problem'
+import { invalid, Problem, tooLong } from '../http/problem'
 import { sayFaults } from '../http/respond'
 import type { Call, Form, Load, Outcome } from '../route'
 
@@ -93,23 +93,21 @@ export const withRev = <C extends Any>(call: C, form: Form): C => {
   return rev !== null && /^\d{1,9}$/.test(rev) ? { ...call, match: Number(rev) } : call
 }
 
+/** A number or a day as it was typed, to be read by its own rule; undefined for nothing. */
+export const typedIn = (form: Form, name: string): string | undefined =>
+  form.get(name)?.trim() || undefined
+
 /** What was typed; undefined for nothing. Throws Problem 422 past `most` characters: nothing is cut off. */
-export const textOf = (form: Form, name: string, most = 2000): string | undefined => {
-  const typed = form.get(name)?.trim()
-  if (!typed) return undefined
-  if (typed.length > most) throw invalid([tooLong(name, typed, most)])
+export const textOf = (form: Form, name: string, most: number): string | undefined => {
+  const typed = typedIn(form, name)
+  if (typed === undefined) return undefined
+  if (typed.length > most) throw invalid([tooLong(`/${name}`, typed, most)])
   return typed
 }
 
-export const tooLong = (name: string, typed: string, most: number): Fault => ({
-  pointer: `/${name}`,
-  code: 'ERR_TOO_LONG',
-  params: { most, typed: typed.length },
-})
-
 /** A whole number as typed; undefined for nothing, NaN for what is none. */
 export const wholeOf = (form: Form, name: string): number | undefined => {
-  const typed = textOf(form, name)
+  const typed = typedIn(form, name)
   if (typed === undefined) return undefined
   return /^\d{1,9}$/.test(typed.replace(/[\s.,](?=\d{3}\b)/g, ''))
     ? Number(typed.replace(/[\s.,](?=\d{3}\b)/g, ''))
