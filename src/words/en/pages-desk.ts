@@ -85,7 +85,7 @@ export const pagesDesk: Catalogue = {
   'page.lead.change': 'Change it first',
   'page.lead.turned-down': 'Turned down',
   'page.lead.withdrawn': 'Withdrawn by the customer',
-  'page.lead.ready': 'Ready likely {likely}, surely by {cautious}.',
+  'page.lead.ready': 'Ready likely {likely}, to be safe {cautious}.',
   'page.lead.agreed-total': 'Agreed: {total:money} with tax.',
   'page.trial': 'What the change comes to',
   'page.trial.what': 'what',
