@@ -1,3 +1,4 @@
+import { foldInHand, type InHand } from './in-hand'
 import type { BodyOf } from './kinds'
 import type { Line } from './line'
 
@@ -24,6 +25,8 @@ export type Bench = {
   readonly removals: readonly (Dated<BodyOf<'removed'>> & { readonly refitted: boolean })[]
   readonly checks: Readonly<Record<string, Dated<BodyOf<'checked'>>>>
   readonly notes: readonly Dated<BodyOf<'noted'>>[]
+  /** What has to be there before the car comes, as far as a line says so. */
+  readonly inHand: InHand
 }
 
 /** Lines that say the car is being worked on; a reading at a look-over does not. */
@@ -143,5 +146,6 @@ export const foldBench = (lines: readonly Line[]): Bench => {
     removals: removed.map((r) => ({ ...r, refitted: refitted.has(r.id) })),
     checks,
     notes,
+    inHand: foldInHand(lines),
   }
 }

@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import { adjustment } from './adjustment'
+import { supplied, wanted } from './in-hand'
 import { STATES } from './states'
 
 const maybe = z.exactOptional
@@ -184,6 +185,8 @@ export const kinds = {
   }),
   struck: z.strictObject({ line: id, why: z.string().min(1).max(300) }),
   noted: z.strictObject({ text }),
+  wanted,
+  supplied,
   'handed-over': z.strictObject({
     mileage: maybe(z.int().min(0)),
     account: z.strictObject({ net: minor, tax: minor, total: minor, paid: maybe(minor) }),
@@ -216,6 +219,8 @@ export const BENCH_KINDS = [
   'checked',
   'struck',
   'noted',
+  'wanted',
+  'supplied',
 ] as const satisfies readonly LineKind[]
 
 export const isBenchKind = (kind: string): boolean =>

@@ -83,9 +83,10 @@ export const LAYERS: Readonly<Record<string, Layer>> = {
   },
 }
 
-/** zod checks what comes in from outside; in the domain that is these two borders only. */
+/** zod checks what comes in from outside; in the domain at these borders only. */
 export const ZOD_IN_DOMAIN: readonly string[] = [
   'src/docket/adjustment.ts',
+  'src/docket/in-hand.ts',
   'src/docket/kinds.ts',
   'src/quote/studio-profile.ts',
 ]

@@ -1,5 +1,6 @@
 import type { Line } from '../../docket/line'
 import type { Words } from '../../words/render'
+import { wantedText } from '../../words/wanted-text'
 
 type Body = Readonly<Record<string, unknown>>
 
@@ -15,6 +16,7 @@ export const lineText = (line: Pick<Line, 'kind' | 'body'>, words: Words): strin
   const step = (id: unknown): string => spoken(words, `step.${String(id)}`, String(id))
   const panel = (id: unknown): string => spoken(words, `panel.${String(id)}`, String(id))
   const question = (): string => spoken(words, `q.${String(b.question)}.prompt`, String(b.question))
+  const thing = (): string => String(b.thing ?? wantedText(String(b.item), words))
   const amount = (minor: number): string => words.say('message.amount', { amount: minor })
   switch (line.kind) {
     case 'answered':
@@ -64,6 +66,10 @@ export const lineText = (line: Pick<Line, 'kind' | 'body'>, words: Words): strin
       return words.say(b.waived ? 'line.waived' : 'line.checked', {
         check: spoken(words, `check.${String(b.check)}`, String(b.check)),
       })
+    case 'wanted':
+      return words.say('line.wanted', { thing: thing() })
+    case 'supplied':
+      return words.say(`line.supplied.${String(b.state)}`, { thing: thing() })
     case 'extra-asked':
       return words.say('line.extra-asked', { total: amount(Number(b.amount) + Number(b.tax)) })
     case 'extra-decided':

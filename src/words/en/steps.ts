@@ -272,6 +272,12 @@ export const stepWords: Catalogue = {
   'material.polishing-pads': 'polishing pads',
   'material.fallout-remover': 'fallout and tar remover',
   'material.clay': 'clay and slip',
+
+  'wanted.own': 'something of the studio’s own',
+  'wanted.part.clips': 'clips and fixings that may break when they come off',
+  'wanted.part.locking-nut': 'a key for the locking wheel nuts: the owner has none',
+  'wanted.key.locking-nut': 'the key of the locking wheel nuts, from the owner',
+  'wanted.trade.leak-proof': 'a trade that finds and closes the leak',
   'duty.torque': 'Wheel nuts to the maker’s torque',
   'duty.recheck-distance':
     'Customer told to have the torque checked again after the maker’s distance, about 50 km or 30 miles',
