@@ -1,7 +1,7 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { fold } from './fold'
-import { BENCH_KINDS, kinds } from './kinds'
+import { isBenchKind, kinds } from './kinds'
 import type { Line } from './line'
 import { MOVES, mayMove, STATES, turnOf } from './states'
 
@@ -164,8 +164,10 @@ describe('states', () => {
 })
 
 describe('line kinds', () => {
-  it('knows every bench kind and refuses keys it does not know', () => {
-    for (const kind of BENCH_KINDS) expect(Object.keys(kinds)).toContain(kind)
+  it('keeps what the desk decides from the bench, and refuses keys it does not know', () => {
+    for (const kind of ['decided', 'revised', 'extra-decided', 'handed-over'])
+      expect(isBenchKind(kind), kind).toBe(false)
+    for (const kind of ['began', 'reading', 'struck']) expect(isBenchKind(kind), kind).toBe(true)
     expect(kinds.began.safeParse({ step: 'wash', extra: 1 }).success).toBe(false)
     expect(kinds.reading.safeParse({ panel: 'roof', kind: 'panel', values: [] }).success).toBe(
       false,
