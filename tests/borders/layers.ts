@@ -88,5 +88,9 @@ export const ZOD_IN_DOMAIN: readonly string[] = [
   'src/docket/adjustment.ts',
   'src/docket/in-hand.ts',
   'src/docket/kinds.ts',
+  'src/docket/line-shapes.ts',
+  'src/docket/offer-shape.ts',
+  'src/docket/office-kinds.ts',
+  'src/docket/bench-kinds.ts',
   'src/quote/studio-profile.ts',
 ]
