@@ -4,7 +4,14 @@ import { officeKinds } from './office-kinds'
 
 export { type Adjustment, adjustment } from './adjustment'
 export { PROBES } from './bench-kinds'
-export { type Offer, offer, type QuoteLine, quoteLine } from './offer-shape'
+export {
+  type Offer,
+  offer,
+  type QuoteLine,
+  type QuoteOption,
+  quoteLine,
+} from './offer-shape'
+export { UNANSWERED } from './office-kinds'
 
 export const MARKS = ['customer', 'owner', 'bench', 'system'] as const
 

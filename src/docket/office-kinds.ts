@@ -1,8 +1,12 @@
 import * as z from 'zod'
 import { adjustment } from './adjustment'
 import { day, id, maybe, minor, minutes, text, words } from './line-shapes'
-import { offer } from './offer-shape'
+import { measures, offer, quoteOption } from './offer-shape'
+import { reIssueDecided, reIssued } from './re-issued'
 import { STATES } from './states'
+
+/** What counts where we ask about extra work and nobody answers. */
+export const UNANSWERED = ['wait', 'least', 'named'] as const
 
 const answer = z.union([
   z.strictObject({ value: z.json() }),
@@ -59,9 +63,10 @@ export const officeKinds = {
     terms: maybe(z.string().max(4000)),
     /** The tax it was made with, and whether its range is shown with it. */
     tax: maybe(z.strictObject({ millionths: z.int().min(0), shown: z.boolean() })),
-    minutes: z.strictObject({ low: minutes, likely: minutes, high: minutes }),
-    ready: z.strictObject({ people: z.int(), days: z.int() }),
+    ...measures,
     message: maybe(text),
+    /** Ways to do the work that the customer chooses between; the fields above are the first of them. */
+    options: maybe(z.array(quoteOption).min(2).max(3)),
   }),
   sent: z.strictObject({ revision: z.int().min(1) }),
   decided: z.strictObject({
@@ -71,6 +76,12 @@ export const officeKinds = {
     option: maybe(words),
     acknowledged: z.array(words).max(100),
     text: maybe(text),
+    /** With a yes: extras up to this much in all, with tax, need no asking; 0: ask every time. */
+    extrasLimit: maybe(minor.min(0)),
+    /** With a yes: what counts where we ask and nobody answers. */
+    unanswered: maybe(z.enum(UNANSWERED)),
+    /** Who decides then, where somebody was named. */
+    decides: maybe(text),
   }),
   replied: z.strictObject({ text }),
   dated: z.strictObject({
@@ -96,6 +107,8 @@ export const officeKinds = {
     name: maybe(text),
     how: maybe(z.enum(['link', 'phone', 'limit'])),
   }),
+  're-issued': reIssued,
+  're-issue-decided': reIssueDecided,
   'handed-over': z.strictObject({
     mileage: maybe(z.int().min(0)),
     account: z.strictObject({ net: minor, tax: minor, total: minor, paid: maybe(minor) }),

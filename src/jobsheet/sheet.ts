@@ -1,14 +1,17 @@
+import { POLISHING } from '../quote/adjustment'
 import type { Estimate, EstimateStep, PanelPaint } from '../quote/estimate-types'
 import { steps as catalogue } from '../quote/steps'
 import type { StepState } from './bench-facts'
 import { type Check, type CheckRecord, checksOf } from './checks'
+import { NO_WORD, type PolishWord } from './polish-word'
 
 export type SheetStep = EstimateStep & {
   readonly state: 'waiting' | StepState
   readonly used: number
   /** Steps before it that are not done yet; a reason to stop and think, not a lock. */
   readonly before: readonly string[]
-  readonly heldBy: 'yes' | 'leak' | 'dry' | 'part' | null
+  /** `smaller-result`: its yes is still to come; `stop`: the customer wants no more work. */
+  readonly heldBy: 'yes' | 'leak' | 'dry' | 'part' | 'smaller-result' | 'stop' | null
 }
 
 export type Sheet = {
@@ -19,6 +22,10 @@ export type Sheet = {
   readonly cautions: readonly string[]
   readonly materials: readonly string[]
   readonly minutes: { readonly planned: number; readonly used: number }
+  /** Steps that are not done after all, since the customer did not want the smaller result. */
+  readonly leftOut: readonly string[]
+  /** Panels that are not polished for the same reason. */
+  readonly leftPanels: readonly string[]
 }
 
 export type SheetBench = {
@@ -31,6 +38,12 @@ const unique = (all: readonly string[]): readonly string[] => [...new Set(all)]
 /** What has to be done before a step, however far back; own work of the studio names none. */
 const predecessors = (id: string): readonly string[] =>
   catalogue.find((rule) => rule.id === id)?.after ?? []
+
+/** The word on a smaller result that keeps a step waiting. */
+const heldByWord = (step: EstimateStep, word: PolishWord): SheetStep['heldBy'] => {
+  if (word.stop && step.id !== 'hand-over') return 'stop'
+  return word.waits && POLISHING.test(step.id) ? 'smaller-result' : null
+}
 
 /** An unfinished hold before a step keeps it waiting: a yes, a proof, a dry reading, a part. */
 const heldBy = (
@@ -55,17 +68,23 @@ export const sheetOf = (
   estimate: Pick<Estimate, 'steps'>,
   panels: readonly PanelPaint[],
   bench: SheetBench,
+  word: PolishWord = NO_WORD,
 ): Sheet => {
   const isDone = (id: string): boolean => bench.steps[id]?.state === 'done'
-  const open = new Map(estimate.steps.filter((s) => !isDone(s.id)).map((s) => [s.id, s]))
-  const steps = estimate.steps.map((s): SheetStep => {
+  const goes = (s: EstimateStep): boolean =>
+    !isDone(s.id) &&
+    POLISHING.test(s.id) &&
+    (word.noPolish || (s.places.length > 0 && s.places.every((p) => word.left.includes(p))))
+  const kept = estimate.steps.filter((s) => !goes(s))
+  const open = new Map(kept.filter((s) => !isDone(s.id)).map((s) => [s.id, s]))
+  const steps = kept.map((s): SheetStep => {
     const record = bench.steps[s.id]
     return {
       ...s,
       state: record?.state ?? 'waiting',
       used: record?.minutes ?? 0,
       before: nearest(s.id, open),
-      heldBy: heldBy(s, open),
+      heldBy: isDone(s.id) ? null : (heldByWord(s, word) ?? heldBy(s, open)),
     }
   })
   const begun = steps.find((s) => s.state === 'begun')
@@ -74,12 +93,14 @@ export const sheetOf = (
     steps,
     next: (begun ?? ready)?.id ?? null,
     panels,
-    checks: checksOf(estimate.steps, bench.checks),
-    cautions: unique(estimate.steps.flatMap((s) => s.cautions)),
-    materials: unique(estimate.steps.flatMap((s) => s.materials)),
+    checks: checksOf(kept, bench.checks),
+    cautions: unique(kept.flatMap((s) => s.cautions)),
+    materials: unique(kept.flatMap((s) => s.materials)),
     minutes: {
-      planned: Math.round(estimate.steps.reduce((sum, s) => sum + s.expectedMinutes, 0)),
+      planned: Math.round(kept.reduce((sum, s) => sum + s.expectedMinutes, 0)),
       used: steps.reduce((sum, s) => sum + s.used, 0),
     },
+    leftOut: estimate.steps.filter(goes).map((s) => s.id),
+    leftPanels: word.left,
   }
 }

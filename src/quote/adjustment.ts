@@ -132,7 +132,8 @@ const ownStep = (id: string, minutes: number): RunStep =>
 /** What a change is held against besides the steps: the car's panels, the studio's day. */
 export type Car = { readonly panels: readonly string[]; readonly today: string }
 const NO_CAR: Car = { panels: [], today: '' }
-const POLISHING = /^(polish-|glaze-)/
+/** Steps that polish paint, by machine or by hand. */
+export const POLISHING = /^(polish-|glaze-)/
 
 /** What a change is about: a step that must be there, a new line that must not, or neither. */
 const fits = (

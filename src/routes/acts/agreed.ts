@@ -1,4 +1,5 @@
 import type { Revision } from '../../docket/fold'
+import { polishWord } from '../../jobsheet/polish-word'
 import { benchReadings, doneSets } from '../../jobsheet/readings'
 import { type Sheet, sheetOf } from '../../jobsheet/sheet'
 import type { StudioSettings } from '../../quote/context'
@@ -60,7 +61,12 @@ export const sheetFor = (
       more: { state: desk.docket.state },
     })
   return {
-    sheet: sheetOf(estimate, panelsNow(desk, nowYear, limits), desk.docket.bench),
+    sheet: sheetOf(
+      estimate,
+      panelsNow(desk, nowYear, limits),
+      desk.docket.bench,
+      polishWord(desk.docket.reIssues),
+    ),
     revision,
     estimate,
   }

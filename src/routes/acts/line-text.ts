@@ -74,6 +74,8 @@ export const lineText = (line: Pick<Line, 'kind' | 'body'>, words: Words): strin
       return words.say('line.extra-asked', { total: amount(Number(b.amount) + Number(b.tax)) })
     case 'extra-decided':
       return words.say(`line.extra-decided.${String(b.decision)}`)
+    case 're-issue-decided':
+      return words.say(`line.re-issue-decided.${String(b.decision)}`)
     case 'told-after':
       return words.say(b.well ? 'line.told-after.well' : 'line.told-after.wrong')
     case 'struck':

@@ -38,6 +38,8 @@ export const pagesBench: Catalogue = {
   'page.held.leak': 'Wait until the leak is found and proven dry.',
   'page.held.dry': 'Wait until the meter says dry.',
   'page.held.part': 'Wait for the part.',
+  'page.held.smaller-result': 'Wait for the owner’s yes to the smaller result.',
+  'page.held.stop': 'The owner wants no more work. Stop, and call.',
   'page.steps': 'All steps',
   'page.steps.minutes': '{used:hours} of {planned:hours} used.',
   'page.steps.all-done': 'All steps are done',
