@@ -92,5 +92,6 @@ export const ZOD_IN_DOMAIN: readonly string[] = [
   'src/docket/offer-shape.ts',
   'src/docket/office-kinds.ts',
   'src/docket/bench-kinds.ts',
+  'src/docket/re-issued.ts',
   'src/quote/studio-profile.ts',
 ]
