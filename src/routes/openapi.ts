@@ -84,6 +84,8 @@ const bodyOf = (route: Route): unknown => {
         },
       },
     }
+  if (route.body === 'picture')
+    return { content: { 'image/*': { schema: { type: 'string', format: 'binary' } } } }
   return {
     content: { 'application/json': { schema: schemaOf(route.described ?? route.body, 'input') } },
   }

@@ -62,6 +62,12 @@ export type Outcome = {
   readonly html?: string
   readonly text?: { readonly body: string; readonly mime: string }
   readonly bytes?: { readonly body: Uint8Array; readonly mime: string }
+  /** A file to keep, made while it is sent. */
+  readonly stream?: {
+    readonly body: ReadableStream<Uint8Array>
+    readonly mime: string
+    readonly name: string
+  }
   readonly to?: string
   readonly cookies?: readonly string[]
   readonly headers?: Readonly<Record<string, string>>
@@ -85,8 +91,8 @@ export type Route<B = unknown, Q = unknown, L extends Load = Load> = {
   readonly path: string
   readonly rights: Rights
   readonly summary: string
-  /** JSON body (api), or 'form' / 'multipart' where the handler reads fields. */
-  readonly body?: z.ZodType<B> | 'form' | 'multipart'
+  /** JSON body (api), 'form' / 'multipart' where the handler reads fields, 'picture' for its bytes. */
+  readonly body?: z.ZodType<B> | 'form' | 'multipart' | 'picture'
   /** The body as the description shows it, where the checking is done by the act. */
   readonly described?: z.ZodType
   readonly query?: z.ZodType<Q>

@@ -58,7 +58,7 @@ export const LAYERS: Readonly<Record<string, Layer>> = {
   config: { layers: [], packages: ['zod'] },
   routes: {
     layers: [...DOMAIN, 'words', 'store', 'pages', 'config'],
-    packages: [...JSX, 'zod', 'uqr'],
+    packages: [...JSX, 'zod', 'uqr', 'client-zip'],
   },
   app: { layers: [...DOMAIN, 'words', 'store', 'pages', 'config', 'routes'], packages: ['hono'] },
   'node-assets': { layers: ['app', 'pages', 'routes'], packages: ['node:*'] },

@@ -1,13 +1,17 @@
 import { DEFAULT_PROFILE } from '../../src/quote/studio-profile'
 import type { Route } from '../../src/routes/route'
 import type { Json, Sent } from '../support/caller'
-import { pictureForm } from '../support/picture'
+import { grey, pictureForm } from '../support/picture'
 import type { Prepared, Stage, Staged } from './stages'
 
 type Given = {
   /** The docket in the path; absent: the one all is answered in. */
   readonly stage?: Stage
   readonly json?: (d: Staged, p: Prepared) => Json
+  /** The bytes of a picture as it was told. */
+  readonly raw?: () => Uint8Array<ArrayBuffer>
+  /** Parts of the path that no docket has. */
+  readonly parts?: () => Readonly<Record<string, string>>
   readonly form?: (d: Staged, p: Prepared) => Readonly<Record<string, string>>
   /** What it comes to where that is not the first status the route promises. */
   readonly status?: number
@@ -59,6 +63,8 @@ const SAMPLES: Readonly<Record<string, Given>> = {
   'estimates.try': { json: () => ({ answers: { year: { value: 2015 } } }) },
   'settings.save': { json: () => DEFAULT_PROFILE },
   import: { json: () => ({ ...EXPORT, estimates: [] }) },
+  'export.view': { parts: () => ({ view: 'dockets' }) },
+  'import.picture': { raw: () => grey() },
   'page.open': { form: nothing },
   'page.answer': { form: (d) => ({ value: String(d.value.value) }) },
   'page.question': {},
@@ -133,6 +139,8 @@ export const pathOf = (route: Route, parts: Readonly<Record<string, string>>): s
 
 const bodyOf = (route: Route, given: Given, d: Staged, p: Prepared): Sent => {
   if (route.body === undefined) return {}
+  if (route.body === 'picture')
+    return { body: given.raw?.() ?? null, headers: { 'content-type': 'image/png' } }
   if (route.body === 'multipart') {
     const form = pictureForm()
     for (const [k, v] of Object.entries(given.form?.(d, p) ?? {})) form.set(k, v)
@@ -156,7 +164,7 @@ export const sampleOf = (
   const match = route.match === 'required' ? { match: d.rev } : {}
   return {
     method: route.method,
-    path: pathOf(route, { ...partsOf(d, p), ...swap }),
+    path: pathOf(route, { ...partsOf(d, p), ...given.parts?.(), ...swap }),
     sent: { ...bodyOf(route, given, d, p), ...match },
   }
 }

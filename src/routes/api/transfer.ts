@@ -1,51 +1,17 @@
 import * as z from 'zod'
-import { studioProfile } from '../../quote/studio-profile'
-import {
-  type ImportTable,
-  insertRows,
-  selectAllSettings,
-  selectExport,
-  selectKnownDockets,
-} from '../../store/exporting'
-import { profileFaults } from '../acts/profile-faults'
-import { type Fault, invalid } from '../http/problem'
-import { faultsOf } from '../http/read-input'
+import { selectKnownDockets, selectPartEnds } from '../../store/exporting'
+import { selectPhoto } from '../../store/photos'
+import { VIEWS, type View } from '../acts/csv-views'
+import { EXPORT_FORMAT, PART_DOCKETS, pageLoad, pageOf } from '../acts/export-pages'
+import { exportCsv, exportZip } from '../acts/export-zip'
+import { checkPage, importedPicture, importPage, type Page } from '../acts/importing'
+import { Problem } from '../http/problem'
 import { type Route, route } from '../route'
 import { anyAnswer } from './shapes'
 
 const maybe = z.exactOptional
 const rows = z.array(z.record(z.string().max(64), z.json())).max(20_000)
-const PAGE = 100
-/** Parents before children: a line needs its head. */
-const ORDER = [
-  'heads',
-  'lines',
-  'people',
-  'texts',
-  'photos',
-] as const satisfies readonly ImportTable[]
-
-const docketOf = (row: Readonly<Record<string, unknown>>): string => String(row.docket ?? '')
-
-/** Names of columns that cannot be in an export of ours would end as a fault of the database. */
-const unknownDockets = (
-  body: Readonly<Partial<Record<ImportTable, readonly Readonly<Record<string, unknown>>[]>>>,
-): readonly Fault[] => {
-  const heads = new Set((body.heads ?? []).map(docketOf))
-  return ORDER.flatMap((table) =>
-    (body[table] ?? []).flatMap((row, i) =>
-      heads.has(docketOf(row)) ? [] : [{ pointer: `/${table}/${i}/docket`, code: 'ERR_VALUE' }],
-    ),
-  )
-}
-
-/** Settings are what every request is answered with: one that cannot be used closes the studio. */
-const settingsFaults = (rows: readonly Readonly<Record<string, unknown>>[]): readonly Fault[] =>
-  rows.flatMap((row, i) => {
-    const parsed = studioProfile.safeParse(row.body, { reportInput: true })
-    const faults = parsed.success ? profileFaults(parsed.data) : faultsOf(parsed.error)
-    return faults.map((f) => ({ ...f, pointer: `/settings/${i}/body${f.pointer}` }))
-  })
+const behind = z.strictObject({ after: maybe(z.string().regex(/^[A-Za-z0-9_-]{0,64}$/)) })
 
 export const transferRoutes: readonly Route[] = [
   route({
@@ -56,27 +22,56 @@ export const transferRoutes: readonly Route[] = [
     rights: 'owner',
     summary:
       'Everything as data, a page of dockets at a time; `after` is the `next` of the page before.',
-    query: z.strictObject({ after: maybe(z.string().regex(/^[A-Za-z0-9_-]{0,64}$/)) }),
+    query: behind,
     answers: { 200: anyAnswer },
-    load: ({ query }) => ({
-      ...selectExport(query.after ?? '', PAGE),
-      settings: selectAllSettings(),
+    load: ({ query }) => pageLoad(query.after ?? ''),
+    act: ({ loaded, query }) => ({ status: 200, json: pageOf(loaded, query.after ?? '') }),
+  }),
+  route({
+    id: 'export.parts',
+    face: 'api',
+    method: 'GET',
+    path: '/api/v1/export/parts',
+    rights: 'owner',
+    summary: 'The files an export comes in: the `after` of each, the first one empty.',
+    answers: { 200: anyAnswer },
+    load: () => ({ ends: selectPartEnds(PART_DOCKETS) }),
+    act: ({ loaded }) => ({
+      status: 200,
+      json: { dockets: PART_DOCKETS, parts: ['', ...loaded.ends] },
     }),
-    act: ({ loaded, query }) => {
-      const { settings, ...dockets } = loaded
-      const last = [...dockets.heads]
-        .map((h) => h.docket)
-        .sort()
-        .at(-1)
-      return {
-        status: 200,
-        json: {
-          format: 'jambside-1',
-          ...dockets,
-          settings: query.after === undefined ? settings : [],
-          next: dockets.heads.length === PAGE ? (last ?? null) : null,
-        },
-      }
+  }),
+  route({
+    id: 'export.zip',
+    face: 'api',
+    method: 'GET',
+    path: '/api/v1/export/zip',
+    rights: 'owner',
+    summary: 'One part of everything as a ZIP file: pages of records, pictures, and tables.',
+    query: behind,
+    answers: { 200: 'other' },
+    act: ({ deps, query }) => ({
+      status: 200,
+      stream: {
+        body: exportZip(deps, query.after ?? ''),
+        mime: 'application/zip',
+        name: `jambside${query.after ? `-${query.after}` : ''}.zip`,
+      },
+    }),
+  }),
+  route({
+    id: 'export.view',
+    face: 'api',
+    method: 'GET',
+    path: '/api/v1/export/views/:view',
+    rights: 'owner',
+    summary: 'A table for a spreadsheet over all dockets (CSV): dockets, offers or work.',
+    answers: { 200: 'other' },
+    act: ({ deps, params }) => {
+      const view = VIEWS.find((v) => v === params.view) as View | undefined
+      if (!view) throw new Problem('unknown')
+      const mime = 'text/csv; charset=utf-8; header=present'
+      return { status: 200, stream: { body: exportCsv(deps, view), mime, name: `${view}.csv` } }
     },
   }),
   route({
@@ -87,34 +82,40 @@ export const transferRoutes: readonly Route[] = [
     rights: 'owner',
     summary: 'Put a page of an export back; a docket that is there already is left as it is.',
     body: z.strictObject({
-      format: z.literal('jambside-1'),
+      format: z.literal(EXPORT_FORMAT),
       heads: rows,
       lines: rows,
       people: rows,
       texts: rows,
       photos: rows,
       estimates: rows,
+      accesses: maybe(rows),
       settings: maybe(rows),
       next: maybe(z.string().nullable()),
     }),
     mostBytes: 33_554_432,
     answers: { 200: anyAnswer },
-    load: ({ body }) => ({ known: selectKnownDockets(body.heads.map(docketOf)) }),
+    load: ({ body }) => ({ known: selectKnownDockets(body.heads.map((h) => String(h.docket))) }),
     act: ({ loaded, body, studio }) => {
-      const faults = [...unknownDockets(body), ...settingsFaults(body.settings ?? [])]
-      if (faults.length > 0) throw invalid(faults.slice(0, 50))
-      const known = new Set(loaded.known)
-      const fresh = (table: ImportTable) => body[table].filter((row) => !known.has(docketOf(row)))
-      const ahead = (body.settings ?? []).filter((row) => Number(row.rev) > studio.rev)
-      return {
-        status: 200,
-        writes: [
-          ...insertRows('settings', ahead),
-          ...insertRows('estimates', body.estimates),
-          ...ORDER.flatMap((table) => insertRows(table, fresh(table))),
-        ],
-        json: { imported: fresh('heads').map(docketOf), known: [...known] },
-      }
+      const page = body as Page
+      checkPage(page)
+      const { imported, writes } = importPage(page, loaded.known, studio.rev)
+      return { status: 200, writes, json: { imported, known: loaded.known } }
+    },
+  }),
+  route<Uint8Array, undefined, { photos: ReturnType<typeof selectPhoto> }>({
+    id: 'import.picture',
+    face: 'api',
+    method: 'PUT',
+    path: '/api/v1/import/:id/photos/:photo',
+    rights: 'owner',
+    summary: 'The bytes of a picture whose record was imported before.',
+    body: 'picture',
+    answers: { 204: null },
+    load: ({ params }) => ({ photos: selectPhoto(params.id ?? '', params.photo ?? '') }),
+    act: ({ loaded, body, deps }) => {
+      const { key, bytes, mime } = importedPicture(loaded.photos[0], body)
+      return { status: 204, before: () => deps.photos.put(key, bytes, mime) }
     },
   }),
 ]

@@ -109,6 +109,10 @@ export const readBody = async (route: Route, request: Request): Promise<unknown>
       throw new Problem('malformed')
     }
   }
+  if (route.body === 'picture') {
+    if (!type.startsWith('image/')) throw new Problem('wrong-type')
+    return readBytes(request, MOST_UPLOAD_BYTES)
+  }
   const bytes = await readBytes(request, route.mostBytes ?? MOST_BODY_BYTES)
   if (bytes.byteLength > 0 && type !== 'application/json') throw new Problem('wrong-type')
   const json = bytes.byteLength === 0 ? {} : parseJson(bytes)

@@ -34,6 +34,11 @@ export const respond = (o: Outcome, requestId: string): Response => {
     headers.set('content-disposition', 'inline')
     return new Response(o.bytes.body as BodyInit, { status: o.status, headers })
   }
+  if (o.stream !== undefined) {
+    headers.set('content-type', o.stream.mime)
+    headers.set('content-disposition', `attachment; filename="${o.stream.name}"`)
+    return new Response(o.stream.body, { status: o.status, headers })
+  }
   if (o.json === undefined) return new Response(null, { status: o.status, headers })
   headers.set('content-type', 'application/json; charset=utf-8')
   return new Response(JSON.stringify(o.json), { status: o.status, headers })

@@ -129,6 +129,8 @@ const toProblem = (error: unknown): unknown => {
   if (isConflictOn(error, linkUsed)) return new Problem('signed-out')
   if (isConflictOn(error, lineIdTaken))
     return new Problem('invalid', { faults: [{ pointer: '/lines', code: 'ERR_ID_TAKEN' }] })
+  if (isDbError(error, 'conflict'))
+    return new Problem('invalid', { faults: [{ pointer: '', code: 'ERR_ID_TAKEN' }] })
   if (isDbError(error, 'busy') || isDbError(error, 'unavailable'))
     return new Problem('away', { retryAfter: 5 })
   return error

@@ -75,6 +75,12 @@ export const problemWords: Catalogue = {
     'This phone keeps its pictures in a form browsers cannot show (HEIC). Take it with the camera button here, or set the phone’s camera to “most compatible”, which makes JPEG.',
   'error.ERR_FILE_TOO_LARGE': 'This picture is too large. Send a smaller one, up to 10 MB.',
   'error.ERR_FILE_PIXELS': 'This picture has too many pixels. Send a smaller one.',
+  'error.ERR_FILE_OTHER':
+    'This is not the picture that belongs here. Take it from the same export.',
+  'error.ERR_ID_TAKEN':
+    'This id belongs to something else already. Send it under an id of its own.',
+  'error.ERR_LINES_INCOMPLETE':
+    'The lines of this docket are not whole: they must run from its opening on without a gap.',
   'error.ERR_FILE_BROKEN': 'This picture could not be read. Take it again.',
   'error.ERR_FILE_COUNT': 'There are enough pictures now. Remove one first.',
 }
