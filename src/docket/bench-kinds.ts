@@ -3,6 +3,11 @@ import { supplied, wanted } from './in-hand'
 import { id, maybe, micrometres, minutes, text, words } from './line-shapes'
 
 export const PROBES = ['magnetic', 'eddy', 'dual', 'ultrasonic'] as const
+export const LOCKING_KEYS = ['with-car', 'not-there', 'none-needed'] as const
+/** How an owner's word reached the bench. */
+export const HEARD = ['here', 'phone', 'written'] as const
+export const GOES_BEFORE = ['wheel', 'trim'] as const
+export const RECORDED = ['coating-batch', 'light', 'temperature', 'humidity', 'fuel-out'] as const
 
 /** Lines a bench device may write without a signal; they fold the same in any order of arrival. */
 export const benchKinds = {
@@ -13,6 +18,12 @@ export const benchKinds = {
     name: maybe(text),
     notes: maybe(text),
     consents: z.array(z.enum(['drive', 'photos', 'stickers'])).max(3),
+    /** The key that undoes the locking wheel nuts. */
+    lockingKey: maybe(z.enum(LOCKING_KEYS)),
+    /** Lamps that are lit in the dashboard. */
+    warnings: maybe(text),
+    /** Things of the owner's that stay in the car. */
+    valuables: maybe(text),
   }),
   began: z.strictObject({ step: words }),
   'broke-off': z.strictObject({ step: words, why: maybe(text) }),
@@ -40,18 +51,32 @@ export const benchKinds = {
     abrasive: maybe(z.string().max(80)),
     speed: maybe(z.string().max(40)),
   }),
-  allowed: z.strictObject({ panel: words, sequence: words, why: text }),
+  /** The owner's word that more than the allowance may come off a panel, and why. */
+  allowed: z.strictObject({
+    panel: words,
+    sequence: words,
+    why: text,
+    name: maybe(text),
+    how: maybe(z.enum(HEARD)),
+  }),
   found: z.strictObject({
     place: z.string().min(1).max(80),
     text,
     photo: maybe(id),
+    /** What kind of thing it is; says what to do and what it usually adds. */
     suggests: maybe(words),
+    panel: maybe(words),
+    /** Seen when the car came, before anybody worked on it. */
+    arrival: maybe(z.literal(true)),
   }),
   removed: z.strictObject({
     item: z.string().min(1).max(80),
     place: z.string().max(80),
     thickness: maybe(z.string().max(40)),
     stored: maybe(z.string().max(80)),
+    photo: maybe(id),
+    /** It must be back on before this goes back on. */
+    before: maybe(z.enum(GOES_BEFORE)),
   }),
   refitted: z.strictObject({ removal: id }),
   checked: z.strictObject({ check: words, waived: maybe(z.boolean()), why: maybe(text) }),
@@ -59,4 +84,43 @@ export const benchKinds = {
   noted: z.strictObject({ text }),
   wanted,
   supplied,
+  /** The gauge on shims of known thickness, µm. */
+  'gauge-checked': z.strictObject({
+    shims: z
+      .array(z.strictObject({ nominal: micrometres, read: micrometres }))
+      .min(1)
+      .max(12),
+    probe: maybe(z.enum(PROBES)),
+  }),
+  /** A contact or waiting time by the label, begun at the line's own time. */
+  'timer-set': z.strictObject({
+    step: words,
+    minutes: z.int().min(1).max(10_080),
+    what: maybe(z.string().max(80)),
+  }),
+  /** What the owner said when film began to take paint with it. */
+  'film-answered': z.strictObject({
+    go: z.enum(['leave', 'go-on']),
+    why: text,
+    name: maybe(text),
+    how: maybe(z.enum(HEARD)),
+  }),
+  /** Who is there from now on; the plan of what is left follows from it. */
+  'crew-changed': z.strictObject({
+    people: z.int().min(0).max(6),
+    noLifting: maybe(z.literal(true)),
+    why: maybe(text),
+    readyLikely: maybe(z.string().max(40)),
+    readyCautious: maybe(z.string().max(40)),
+  }),
+  /** The end of a day with the car still here. */
+  'stayed-overnight': z.strictObject({
+    go: z.enum(['carry-on', 'tell-owner']),
+    where: z.string().min(1).max(80),
+    keys: z.string().min(1).max(80),
+    shut: z.boolean(),
+    text: maybe(text),
+  }),
+  /** What the record of the job keeps besides: batch, light, air. */
+  recorded: z.strictObject({ what: z.enum(RECORDED), value: z.string().min(1).max(120) }),
 } as const

@@ -1,5 +1,5 @@
 import { foldInHand, type InHand } from './in-hand'
-import type { BodyOf } from './kinds'
+import type { BodyOf, LineKind } from './kinds'
 import type { Line } from './line'
 
 export type StepRecord = {
@@ -12,19 +12,26 @@ export type StepRecord = {
   readonly lastAt: number
 }
 
-type Dated<T> = T & { readonly id: string; readonly at: number; readonly by: string }
+export type Dated<T> = T & { readonly id: string; readonly at: number; readonly by: string }
+type All<K extends LineKind> = readonly Dated<BodyOf<K>>[]
 
 export type Bench = {
   readonly checkIn: Dated<BodyOf<'checked-in'>> | null
   readonly steps: Readonly<Record<string, StepRecord>>
-  readonly readings: readonly Dated<BodyOf<'reading'>>[]
+  readonly readings: All<'reading'>
   readonly unreadable: Readonly<Record<string, string>>
-  readonly polished: readonly Dated<BodyOf<'polished'>>[]
-  readonly allowed: readonly Dated<BodyOf<'allowed'>>[]
-  readonly findings: readonly Dated<BodyOf<'found'>>[]
+  readonly polished: All<'polished'>
+  readonly allowed: All<'allowed'>
+  readonly findings: All<'found'>
   readonly removals: readonly (Dated<BodyOf<'removed'>> & { readonly refitted: boolean })[]
   readonly checks: Readonly<Record<string, Dated<BodyOf<'checked'>>>>
-  readonly notes: readonly Dated<BodyOf<'noted'>>[]
+  readonly notes: All<'noted'>
+  readonly gaugeChecks: All<'gauge-checked'>
+  readonly timers: All<'timer-set'>
+  readonly filmAnswers: All<'film-answered'>
+  readonly crews: All<'crew-changed'>
+  readonly nights: All<'stayed-overnight'>
+  readonly recorded: All<'recorded'>
   /** What has to be there before the car comes, as far as a line says so. */
   readonly inHand: InHand
 }
@@ -44,108 +51,85 @@ const LONGEST_BLOCK_MINUTES = 720
 const blockMinutes = (from: number, to: number): number =>
   Math.min(LONGEST_BLOCK_MINUTES, Math.max(0, Math.round((to - from) / 60_000)))
 
+/** All lines of one kind with their stamps, in their order. */
+const allOf = <K extends LineKind>(lines: readonly Line[], kind: K): All<K> =>
+  lines
+    .filter((line) => line.kind === kind)
+    .map((line) => ({
+      ...(line.body as BodyOf<K>),
+      id: line.id,
+      at: line.at,
+      by: line.by,
+    }))
+
+type Running = StepRecord & { since?: number }
+
+const begun = (was: Running | undefined, line: Line): Running => ({
+  step: (line.body as BodyOf<'began'>).step,
+  state: 'begun',
+  minutes: was?.minutes ?? 0,
+  entered: was?.entered ?? false,
+  by: line.by,
+  lastAt: line.at,
+  since: line.at,
+})
+
+const stopped = (
+  was: Running | undefined,
+  line: Line,
+  state: 'broken-off' | 'done',
+): StepRecord => {
+  const body = line.body as BodyOf<'done'>
+  const ran = was?.since === undefined ? 0 : blockMinutes(was.since, line.at)
+  const given = state === 'done' ? body.minutes : undefined
+  return {
+    step: body.step,
+    state,
+    minutes: given ?? (was?.minutes ?? 0) + ran,
+    entered: given !== undefined,
+    by: line.by,
+    lastAt: line.at,
+  }
+}
+
+const stepsOf = (lines: readonly Line[]): Bench['steps'] => {
+  const steps: Record<string, Running> = {}
+  for (const line of lines) {
+    if (line.kind !== 'began' && line.kind !== 'broke-off' && line.kind !== 'done') continue
+    const { step } = line.body as BodyOf<'began'>
+    const was = steps[step]
+    steps[step] =
+      line.kind === 'began'
+        ? begun(was, line)
+        : stopped(was, line, line.kind === 'done' ? 'done' : 'broken-off')
+  }
+  return Object.fromEntries(
+    Object.entries(steps)
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([id, { since: _since, ...record }]) => [id, record]),
+  )
+}
+
 /** Folds bench lines already in their fixed order. */
 export const foldBench = (lines: readonly Line[]): Bench => {
-  let checkIn: Bench['checkIn'] = null
-  const steps: Record<string, StepRecord & { since?: number }> = {}
-  const unreadable: Record<string, string> = {}
-  const checks: Record<string, Dated<BodyOf<'checked'>>> = {}
-  const readings: Dated<BodyOf<'reading'>>[] = []
-  const polished: Dated<BodyOf<'polished'>>[] = []
-  const allowed: Dated<BodyOf<'allowed'>>[] = []
-  const findings: Dated<BodyOf<'found'>>[] = []
-  const removed: Dated<BodyOf<'removed'>>[] = []
-  const refitted = new Set<string>()
-  const notes: Dated<BodyOf<'noted'>>[] = []
-
-  const stop = (line: Line, state: 'broken-off' | 'done'): void => {
-    const body = line.body as BodyOf<'done'>
-    const was = steps[body.step]
-    const ran = was?.since === undefined ? 0 : blockMinutes(was.since, line.at)
-    const given = state === 'done' ? body.minutes : undefined
-    steps[body.step] = {
-      step: body.step,
-      state,
-      minutes: given ?? (was?.minutes ?? 0) + ran,
-      entered: given !== undefined,
-      by: line.by,
-      lastAt: line.at,
-    }
-  }
-  for (const line of lines) {
-    const stamp = { id: line.id, at: line.at, by: line.by }
-    switch (line.kind) {
-      case 'checked-in':
-        checkIn = { ...(line.body as BodyOf<'checked-in'>), ...stamp }
-        break
-      case 'began': {
-        const { step } = line.body as BodyOf<'began'>
-        const was = steps[step]
-        steps[step] = {
-          step,
-          state: 'begun',
-          minutes: was?.minutes ?? 0,
-          entered: was?.entered ?? false,
-          by: line.by,
-          lastAt: line.at,
-          since: line.at,
-        }
-        break
-      }
-      case 'broke-off':
-        stop(line, 'broken-off')
-        break
-      case 'done':
-        stop(line, 'done')
-        break
-      case 'reading':
-        readings.push({ ...(line.body as BodyOf<'reading'>), ...stamp })
-        break
-      case 'unreadable': {
-        const body = line.body as BodyOf<'unreadable'>
-        unreadable[body.panel] = body.why
-        break
-      }
-      case 'polished':
-        polished.push({ ...(line.body as BodyOf<'polished'>), ...stamp })
-        break
-      case 'allowed':
-        allowed.push({ ...(line.body as BodyOf<'allowed'>), ...stamp })
-        break
-      case 'found':
-        findings.push({ ...(line.body as BodyOf<'found'>), ...stamp })
-        break
-      case 'removed':
-        removed.push({ ...(line.body as BodyOf<'removed'>), ...stamp })
-        break
-      case 'refitted':
-        refitted.add((line.body as BodyOf<'refitted'>).removal)
-        break
-      case 'checked': {
-        const body = line.body as BodyOf<'checked'>
-        checks[body.check] = { ...body, ...stamp }
-        break
-      }
-      case 'noted':
-        notes.push({ ...(line.body as BodyOf<'noted'>), ...stamp })
-        break
-    }
-  }
+  const back = new Set(allOf(lines, 'refitted').map((r) => r.removal))
   return {
-    checkIn,
-    steps: Object.fromEntries(
-      Object.entries(steps)
-        .sort(([a], [b]) => (a < b ? -1 : 1))
-        .map(([id, { since: _since, ...record }]) => [id, record]),
-    ),
-    readings,
-    unreadable,
-    polished,
-    allowed,
-    findings,
-    removals: removed.map((r) => ({ ...r, refitted: refitted.has(r.id) })),
-    checks,
-    notes,
+    checkIn: allOf(lines, 'checked-in').at(-1) ?? null,
+    steps: stepsOf(lines),
+    readings: allOf(lines, 'reading'),
+    unreadable: Object.fromEntries(allOf(lines, 'unreadable').map((u) => [u.panel, u.why])),
+    polished: allOf(lines, 'polished'),
+    allowed: allOf(lines, 'allowed'),
+    findings: allOf(lines, 'found'),
+    removals: allOf(lines, 'removed').map((r) => ({ ...r, refitted: back.has(r.id) })),
+    checks: Object.fromEntries(allOf(lines, 'checked').map((c) => [c.check, c])),
+    notes: allOf(lines, 'noted'),
+    gaugeChecks: allOf(lines, 'gauge-checked'),
+    timers: allOf(lines, 'timer-set'),
+    filmAnswers: allOf(lines, 'film-answered'),
+    crews: allOf(lines, 'crew-changed'),
+    nights: allOf(lines, 'stayed-overnight'),
+    recorded: allOf(lines, 'recorded'),
     inHand: foldInHand(lines),
   }
 }

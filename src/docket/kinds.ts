@@ -3,7 +3,7 @@ import { benchKinds } from './bench-kinds'
 import { officeKinds } from './office-kinds'
 
 export { type Adjustment, adjustment } from './adjustment'
-export { PROBES } from './bench-kinds'
+export { GOES_BEFORE, HEARD, LOCKING_KEYS, PROBES, RECORDED } from './bench-kinds'
 export {
   type Offer,
   offer,

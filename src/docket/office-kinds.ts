@@ -113,6 +113,8 @@ export const officeKinds = {
     mileage: maybe(z.int().min(0)),
     account: z.strictObject({ net: minor, tax: minor, total: minor, paid: maybe(minor) }),
     open: z.array(z.string().max(200)).max(20),
+    /** The day the car comes back for what stayed open. */
+    returns: maybe(day),
     name: maybe(text),
   }),
   /** The owner's word some days after the hand-over: day 3, day 14, or any other time (0). */

@@ -10,7 +10,7 @@ import { benchFaults, benchTime, mayWrite } from './bench-rules'
 import { appendLines, byOf, type Desk } from './desk'
 
 /** Fields that hold what a person typed; the words go apart, the line keeps where. */
-const TYPED = ['text', 'name', 'notes', 'why'] as const
+const TYPED = ['text', 'name', 'notes', 'why', 'warnings', 'valuables'] as const
 
 const maybe = z.exactOptional
 const stamps = {

@@ -78,6 +78,15 @@ export const lineText = (line: Pick<Line, 'kind' | 'body'>, words: Words): strin
       return words.say(`line.re-issue-decided.${String(b.decision)}`)
     case 'told-after':
       return words.say(b.well ? 'line.told-after.well' : 'line.told-after.wrong')
+    case 'timer-set':
+      return words.say('line.timer-set', { minutes: Number(b.minutes) })
+    case 'film-answered':
+    case 'stayed-overnight':
+      return words.say(`line.${line.kind}.${String(b.go)}`)
+    case 'crew-changed':
+      return words.say('line.crew-changed', { people: Number(b.people) })
+    case 'recorded':
+      return words.say('line.recorded', { value: String(b.value) })
     case 'struck':
       return words.say('line.struck', { why: String(b.why) })
     default:
