@@ -1,13 +1,7 @@
 import * as z from 'zod'
-import { supplied, wanted } from './in-hand'
+import { supplied, wanted } from './in-hand-kinds'
+import { type BenchKind, GOES_BEFORE, HEARD, LOCKING_KEYS, PROBES, RECORDED } from './kind-names'
 import { id, maybe, micrometres, minutes, text, words } from './line-shapes'
-
-export const PROBES = ['magnetic', 'eddy', 'dual', 'ultrasonic'] as const
-export const LOCKING_KEYS = ['with-car', 'not-there', 'none-needed'] as const
-/** How an owner's word reached the bench. */
-export const HEARD = ['here', 'phone', 'written'] as const
-export const GOES_BEFORE = ['wheel', 'trim'] as const
-export const RECORDED = ['coating-batch', 'light', 'temperature', 'humidity', 'fuel-out'] as const
 
 /** Lines a bench device may write without a signal; they fold the same in any order of arrival. */
 export const benchKinds = {
@@ -123,4 +117,4 @@ export const benchKinds = {
   }),
   /** What the record of the job keeps besides: batch, light, air. */
   recorded: z.strictObject({ what: z.enum(RECORDED), value: z.string().min(1).max(120) }),
-} as const
+} as const satisfies Readonly<Record<BenchKind, z.ZodType>>

@@ -3,7 +3,15 @@ import { benchKinds } from './bench-kinds'
 import { officeKinds } from './office-kinds'
 
 export { type Adjustment, adjustment } from './adjustment'
-export { GOES_BEFORE, HEARD, LOCKING_KEYS, PROBES, RECORDED } from './bench-kinds'
+export {
+  BENCH_KINDS,
+  GOES_BEFORE,
+  HEARD,
+  isBenchKind,
+  LOCKING_KEYS,
+  PROBES,
+  RECORDED,
+} from './kind-names'
 export {
   type Offer,
   offer,
@@ -19,8 +27,3 @@ export const MARKS = ['customer', 'owner', 'bench', 'system'] as const
 export const kinds = { ...officeKinds, ...benchKinds } as const
 export type LineKind = keyof typeof kinds
 export type BodyOf<K extends LineKind> = z.infer<(typeof kinds)[K]>
-
-/** Kinds a bench device may write without a signal; they fold the same in any order of arrival. */
-export const BENCH_KINDS = Object.keys(benchKinds) as readonly (keyof typeof benchKinds)[]
-
-export const isBenchKind = (kind: string): boolean => Object.hasOwn(benchKinds, kind)

@@ -2,7 +2,7 @@ import * as z from 'zod'
 import { adjustment } from './adjustment'
 import { day, id, maybe, minor, minutes, text, words } from './line-shapes'
 import { measures, offer, quoteOption } from './offer-shape'
-import { reIssueDecided, reIssued } from './re-issued'
+import { reIssueDecided, reIssued } from './re-issued-kinds'
 import { STATES } from './states'
 
 /** What counts where we ask about extra work and nobody answers. */

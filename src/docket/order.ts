@@ -1,4 +1,4 @@
-import { isBenchKind } from './kinds'
+import { isBenchKind } from './kind-names'
 import type { Line } from './line'
 
 const byDevice = (a: Line, b: Line): number =>

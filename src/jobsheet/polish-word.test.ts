@@ -34,6 +34,7 @@ describe('sheetOf with a word on the result', () => {
         steps: Object.fromEntries(done.map((id) => [id, { state: 'done' as const, minutes: 1 }])),
         checks: {},
       },
+      {},
       word,
     )
   const polishing = sampleEstimate.steps.filter((s) => s.id.startsWith('polish-')).map((s) => s.id)

@@ -1,6 +1,5 @@
 import { POLISHING } from '../quote/adjustment'
 import type { Estimate, EstimateStep, PanelPaint } from '../quote/estimate-types'
-import { steps as catalogue } from '../quote/steps'
 import type { StepState } from './bench-facts'
 import { type Check, type CheckRecord, checksOf } from './checks'
 import { NO_WORD, type PolishWord } from './polish-word'
@@ -35,9 +34,8 @@ export type SheetBench = {
 
 const unique = (all: readonly string[]): readonly string[] => [...new Set(all)]
 
-/** What has to be done before a step, however far back; own work of the studio names none. */
-const predecessors = (id: string): readonly string[] =>
-  catalogue.find((rule) => rule.id === id)?.after ?? []
+/** What has to be done before each step, however far back; own work of the studio names none. */
+export type Before = Readonly<Record<string, readonly string[]>>
 
 /** The word on a smaller result that keeps a step waiting. */
 const heldByWord = (step: EstimateStep, word: PolishWord): SheetStep['heldBy'] => {
@@ -49,8 +47,9 @@ const heldByWord = (step: EstimateStep, word: PolishWord): SheetStep['heldBy'] =
 const heldBy = (
   step: EstimateStep,
   open: ReadonlyMap<string, EstimateStep>,
+  before: Before,
 ): SheetStep['heldBy'] => {
-  for (const id of predecessors(step.id)) {
+  for (const id of before[step.id] ?? []) {
     const hold = open.get(id)?.hold
     if (hold) return hold
   }
@@ -58,9 +57,13 @@ const heldBy = (
 }
 
 /** The open steps right before this one; those further back are implied. */
-const nearest = (id: string, open: ReadonlyMap<string, EstimateStep>): readonly string[] => {
-  const waiting = predecessors(id).filter((each) => open.has(each))
-  return waiting.filter((a) => !waiting.some((b) => predecessors(b).includes(a)))
+const nearest = (
+  id: string,
+  open: ReadonlyMap<string, EstimateStep>,
+  before: Before,
+): readonly string[] => {
+  const waiting = (before[id] ?? []).filter((each) => open.has(each))
+  return waiting.filter((a) => !waiting.some((b) => before[b]?.includes(a)))
 }
 
 /** The job sheet: the agreed estimate's steps in working order with what the bench has done. */
@@ -68,6 +71,7 @@ export const sheetOf = (
   estimate: Pick<Estimate, 'steps'>,
   panels: readonly PanelPaint[],
   bench: SheetBench,
+  before: Before,
   word: PolishWord = NO_WORD,
 ): Sheet => {
   const isDone = (id: string): boolean => bench.steps[id]?.state === 'done'
@@ -83,8 +87,8 @@ export const sheetOf = (
       ...s,
       state: record?.state ?? 'waiting',
       used: record?.minutes ?? 0,
-      before: nearest(s.id, open),
-      heldBy: isDone(s.id) ? null : (heldByWord(s, word) ?? heldBy(s, open)),
+      before: nearest(s.id, open, before),
+      heldBy: isDone(s.id) ? null : (heldByWord(s, word) ?? heldBy(s, open, before)),
     }
   })
   const begun = steps.find((s) => s.state === 'begun')

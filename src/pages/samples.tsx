@@ -1,6 +1,7 @@
 import type { Child } from 'hono/jsx'
 import type { Offer } from '../docket/kinds'
 import { STATES } from '../docket/states'
+import { beforeOf } from '../jobsheet/before'
 import { sheetOf } from '../jobsheet/sheet'
 import { DEFAULT_PROFILE } from '../quote/studio-profile'
 import { english } from '../words/en'
@@ -143,10 +144,12 @@ const benchOf = (t: Typed, current: string | null) => ({
   id: 'd1',
   reference: 'K7P-3QX',
   car: 'saloon, 1974',
-  sheet: sheetOf(sampleEstimate, sampleEstimate.paint.panels, {
-    steps: { 'check-in': { state: 'done', minutes: 42 } },
-    checks: {},
-  }),
+  sheet: sheetOf(
+    sampleEstimate,
+    sampleEstimate.paint.panels,
+    { steps: { 'check-in': { state: 'done', minutes: 42 } }, checks: {} },
+    beforeOf(sampleEstimate.steps),
+  ),
   current,
   notes: sampleEstimate.riskNotes,
   checkIn: null,

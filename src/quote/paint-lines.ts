@@ -1,6 +1,7 @@
 import type { Estimate } from './estimate-types'
-import { type PaintOf, saidVerdict } from './paint-of'
+import type { PaintOf } from './paint-of'
 import { paintReasons, panelReasons } from './reasons'
+import { saidVerdict } from './said-verdict'
 
 /** The panels as the estimate shows them, each verdict with its reasons and the limits behind them. */
 export const paintLines = (paint: PaintOf): Estimate['paint'] => ({

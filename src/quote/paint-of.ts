@@ -24,6 +24,7 @@ import {
   type Defect,
   type Gauge,
   type PaintAssessment,
+  type PaintInput,
   type PaintSet,
   type PanelFacts,
   type PanelSubstrate,
@@ -94,12 +95,47 @@ const panelFacts = (r: Reader, panels: readonly BodyPanel[]): readonly PanelFact
   })
 }
 
+/** The paint of a car as the answers tell it: plain data, to which readings may be held anywhere. */
+export type PaintCase = {
+  readonly input: Omit<PaintInput, 'readings' | 'gauge' | 'done' | 'settings'>
+  readonly because: readonly string[]
+}
+
 export type PaintOf = {
   readonly assessment: PaintAssessment
   readonly panels: readonly BodyPanel[]
   /** What was expected before anybody measured. */
   readonly priors: readonly PaintPrior[]
   readonly because: readonly string[]
+}
+
+const caseOf = (
+  r: ReturnType<typeof reader>,
+  panels: readonly BodyPanel[],
+  nowYear: number,
+): PaintCase => {
+  const owners = r.value(oneOwner)
+  const before = r.value(polishedBefore)
+  const input: PaintCase['input'] = {
+    car: {
+      year: r.value(year) ?? null,
+      nowYear,
+      finish: finishSystem(r),
+      ownersMany: owners === 'many' || before === 'several' || before === 'often-or-dealer',
+      shown: r.value(use) === 'show',
+      unknownHistory: r.unsettled(paintHistory),
+    },
+    panels: panelFacts(r, panels),
+    ...(r.value(wish) === undefined ? {} : { wish: r.value(wish) }),
+    defects: (r.value(defects) ?? []).flatMap((d) => MARKS[d] ?? []),
+  }
+  return { input, because: r.because() }
+}
+
+/** What the answers say of the paint; what is not settled counts as unknown. */
+export const paintCaseOf = (answers: Answers, nowYear: number): PaintCase => {
+  const r = reader(answers)
+  return caseOf(r, carPanels(r), nowYear)
 }
 
 /**
@@ -111,32 +147,21 @@ export const paintOf = (
   nowYear: number,
   readings: readonly PaintSet[],
   gauge: Gauge,
-  done: Parameters<typeof assessCar>[0]['done'] = [],
-  limits?: Parameters<typeof assessCar>[0]['settings'],
+  done: PaintInput['done'] = [],
+  limits?: PaintInput['settings'],
 ): PaintOf => {
   const r = reader(answers)
   const panels = carPanels(r)
-  const owners = r.value(oneOwner)
-  const before = r.value(polishedBefore)
+  const { input, because } = caseOf(r, panels, nowYear)
   const assessment = assessCar({
-    car: {
-      year: r.value(year) ?? null,
-      nowYear,
-      finish: finishSystem(r),
-      ownersMany: owners === 'many' || before === 'several' || before === 'often-or-dealer',
-      shown: r.value(use) === 'show',
-      unknownHistory: r.unsettled(paintHistory),
-    },
-    panels: panelFacts(r, panels),
+    ...input,
     readings,
     gauge,
     done,
     ...(limits ? { settings: limits } : {}),
-    ...(r.value(wish) === undefined ? {} : { wish: r.value(wish) }),
-    defects: (r.value(defects) ?? []).flatMap((d) => MARKS[d] ?? []),
   })
-  const priors = priorsFor(finishSystem(r), r.value(year) ?? null)
-  return { assessment, panels, priors, because: r.because() }
+  const { year: made, finish } = input.car
+  return { assessment, panels, priors: priorsFor(finish, made), because }
 }
 
 /** The kind of polishing a sequence amounts to. */
@@ -146,10 +171,6 @@ export const levelOf = (sequence: SequenceId | null): PolishLevel => {
   if (sequence === 'finish' || sequence === 'gentle') return 'finishing'
   return sequence === 'light' || sequence === 'light-finish' ? 'light' : 'two-step'
 }
-
-/** The verdict as it is said: of a panel nobody has read, only that it is not measured yet. */
-export const saidVerdict = (p: PaintAssessment['panels'][number]): string =>
-  p.verdict === 'another-set' && p.totalMean === null ? 'not-measured' : p.verdict
 
 /** What readings allow, for the rules; undefined until something was measured. */
 export const measuredOf = (paint: PaintOf): Measured | undefined =>

@@ -86,12 +86,12 @@ export const LAYERS: Readonly<Record<string, Layer>> = {
 /** zod checks what comes in from outside; in the domain at these borders only. */
 export const ZOD_IN_DOMAIN: readonly string[] = [
   'src/docket/adjustment.ts',
-  'src/docket/in-hand.ts',
+  'src/docket/in-hand-kinds.ts',
   'src/docket/kinds.ts',
   'src/docket/line-shapes.ts',
   'src/docket/offer-shape.ts',
   'src/docket/office-kinds.ts',
   'src/docket/bench-kinds.ts',
-  'src/docket/re-issued.ts',
+  'src/docket/re-issued-kinds.ts',
   'src/quote/studio-profile.ts',
 ]

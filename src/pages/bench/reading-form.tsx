@@ -1,5 +1,5 @@
 import type { FC } from 'hono/jsx'
-import { PROBES } from '../../docket/kinds'
+import { PROBES } from '../../docket/kind-names'
 import { sequenceIds } from '../../quote/paint'
 import type { Words } from '../../words/render'
 import { type FieldError, type Kept, keptOne } from '../frame'

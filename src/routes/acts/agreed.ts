@@ -1,10 +1,11 @@
 import type { Revision } from '../../docket/fold'
+import { beforeOf } from '../../jobsheet/before'
+import { panelsNow } from '../../jobsheet/panels-now'
 import { polishWord } from '../../jobsheet/polish-word'
-import { benchReadings, doneSets } from '../../jobsheet/readings'
 import { type Sheet, sheetOf } from '../../jobsheet/sheet'
 import type { StudioSettings } from '../../quote/context'
-import type { Estimate, PanelPaint } from '../../quote/estimate-types'
-import { paintOf, saidVerdict } from '../../quote/paint-of'
+import type { Estimate } from '../../quote/estimate-types'
+import { paintCaseOf } from '../../quote/paint-of'
 import type { StoredEstimate } from '../../store/estimates'
 import { Problem } from '../http/problem'
 import type { Desk } from './desk'
@@ -25,34 +26,13 @@ export const agreedRevision = (desk: Desk): Revision | null => {
   return desk.docket.revisions.find((r) => r.revision === agreed.revision) ?? null
 }
 
-/** Panels as they stand now, from the docket's own readings and sets. */
-export const panelsNow = (
-  desk: Desk,
-  nowYear: number,
-  limits?: StudioSettings['limits'],
-): readonly PanelPaint[] => {
-  const { bench } = desk.docket
-  const paint = paintOf(desk.answers, nowYear, benchReadings(bench), {}, doneSets(bench), limits)
-  return paint.assessment.panels.map((p) => ({
-    panel: p.panel,
-    topcoat: p.topcoat,
-    total: p.totalMean,
-    light: p.light,
-    strong: p.strong,
-    deepest: p.deepest,
-    verdict: bench.unreadable[p.panel] === undefined ? saidVerdict(p) : 'cannot-be-read',
-    why: p.why.map((w) => ({ key: w.code, params: w.params })),
-    because: paint.because,
-  }))
-}
+export type StoredEstimates = readonly StoredEstimate[]
 
-/** The job sheet of an agreed docket. Throws 409 while nothing was agreed. */
-export const sheetFor = (
+/** What was agreed and its estimate. Throws 409 while nothing was agreed. */
+export const agreedWork = (
   desk: Desk,
-  stored: readonly StoredEstimate[],
-  nowYear: number,
-  limits?: StudioSettings['limits'],
-): { readonly sheet: Sheet; readonly revision: Revision; readonly estimate: Estimate } => {
+  stored: StoredEstimates,
+): { readonly revision: Revision; readonly estimate: Estimate } => {
   const revision = agreedRevision(desk)
   const estimate = estimateBehind(revision, stored)
   if (revision === null || estimate === null)
@@ -60,11 +40,25 @@ export const sheetFor = (
       detail: { key: 'problem.not-now.no-quote' },
       more: { state: desk.docket.state },
     })
+  return { revision, estimate }
+}
+
+/** The job sheet of an agreed docket. Throws 409 while nothing was agreed. */
+export const sheetFor = (
+  desk: Desk,
+  stored: StoredEstimates,
+  nowYear: number,
+  limits?: StudioSettings['limits'],
+): { readonly sheet: Sheet; readonly revision: Revision; readonly estimate: Estimate } => {
+  const { revision, estimate } = agreedWork(desk, stored)
+  const { bench } = desk.docket
+  const panels = panelsNow(paintCaseOf(desk.answers, nowYear), bench, limits)
   return {
     sheet: sheetOf(
       estimate,
-      panelsNow(desk, nowYear, limits),
-      desk.docket.bench,
+      panels,
+      bench,
+      beforeOf(estimate.steps),
       polishWord(desk.docket.reIssues),
     ),
     revision,

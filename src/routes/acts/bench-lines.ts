@@ -1,6 +1,8 @@
 import * as z from 'zod'
+import { MOST_TYPED } from '../../docket/bench-form'
 import { BENCH_KINDS, isBenchKind, kinds, type LineKind } from '../../docket/kinds'
 import type { NewLine } from '../../docket/line'
+import { keepsWords, TYPED, typedApart } from '../../docket/typed-apart'
 import type { Stmt } from '../../store/db'
 import { insertText } from '../../store/texts'
 import { type Fault, invalid, tooLong } from '../http/problem'
@@ -8,9 +10,6 @@ import { faultsOf } from '../http/read-input'
 import type { Call, Load } from '../route'
 import { benchFaults, benchTime, mayWrite } from './bench-rules'
 import { appendLines, byOf, type Desk } from './desk'
-
-/** Fields that hold what a person typed; the words go apart, the line keeps where. */
-const TYPED = ['text', 'name', 'notes', 'why', 'warnings', 'valuables'] as const
 
 const maybe = z.exactOptional
 const stamps = {
@@ -31,17 +30,15 @@ export const benchLine = z.strictObject({
 })
 export type BenchLine = z.infer<typeof benchLine>
 
-/** Characters of what is typed into a line. */
-const MOST = 4000
-const typed = z.string().min(1).max(MOST)
+const typed = z.string().min(1).max(MOST_TYPED)
 
 /** The same line with the body of each kind spelled out, as the API describes it: words are typed in place. */
 export const benchLineShapes = z.union(
   BENCH_KINDS.map((kind) => {
     const shape = kinds[kind].shape as Readonly<Record<string, z.ZodType>>
-    const inline = kind === 'struck' || kind === 'unreadable'
     const body = Object.entries(shape).map(([field, schema]) => {
-      if (inline || !(TYPED as readonly string[]).includes(field)) return [field, schema] as const
+      if (keepsWords(kind) || !(TYPED as readonly string[]).includes(field))
+        return [field, schema] as const
       return [field, schema._zod.optin === 'optional' ? maybe(typed) : typed] as const
     })
     return z.strictObject({
@@ -60,23 +57,20 @@ const apart = (
   desk: Desk,
   line: BenchLine,
 ): {
-  readonly body: Record<string, unknown>
+  readonly body: Readonly<Record<string, unknown>>
   readonly texts: readonly Stmt[]
   readonly long: readonly Fault[]
 } => {
-  const long: Fault[] = []
-  const body: Record<string, unknown> = { ...line.body }
-  const texts: Stmt[] = []
-  const inline = line.kind === 'struck' || line.kind === 'unreadable'
-  for (const field of TYPED) {
-    const typed = body[field]
-    if (typeof typed !== 'string' || inline) continue
-    const id = call.newId()
-    body[field] = { text: id }
-    if (typed.length > MOST) long.push(tooLong(`/${field}`, typed, MOST))
-    texts.push(insertText({ id, docket: desk.id, field: `${line.kind}.${field}`, text: typed }))
+  const { body, texts } = typedApart(line.kind, line.body, call.newId)
+  return {
+    body,
+    texts: texts.map(({ id, field, text }) =>
+      insertText({ id, docket: desk.id, field: `${line.kind}.${field}`, text }),
+    ),
+    long: texts
+      .filter(({ text }) => text.length > MOST_TYPED)
+      .map(({ field, text }) => tooLong(`/${field}`, text, MOST_TYPED)),
   }
-  return { body, texts, long }
 }
 
 /**

@@ -1,7 +1,8 @@
 import type { Words } from '../../words/render'
+import { sayFaults } from '../../words/say-faults'
 import type { Outcome } from '../route'
 import { SECURITY_HEADERS } from './headers'
-import { type Fault, Problem, STATUS } from './problem'
+import { Problem, STATUS } from './problem'
 
 const base = (requestId: string): Headers => {
   const headers = new Headers(SECURITY_HEADERS)
@@ -43,14 +44,6 @@ export const respond = (o: Outcome, requestId: string): Response => {
   headers.set('content-type', 'application/json; charset=utf-8')
   return new Response(JSON.stringify(o.json), { status: o.status, headers })
 }
-
-/** Faults with their words, in the language of the request. */
-export const sayFaults = (faults: readonly Fault[], words: Words) =>
-  faults.map(({ pointer, code, params }) => ({
-    pointer,
-    code,
-    message: words.say(words.has(`error.${code}`) ? `error.${code}` : 'error.ERR_VALUE', params),
-  }))
 
 /** An expected end without success, as problem details (RFC 9457). */
 export const respondProblem = (problem: Problem, requestId: string, words: Words): Response => {

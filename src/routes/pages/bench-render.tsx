@@ -3,12 +3,12 @@ import { blockersOf } from '../../jobsheet/checks'
 import { decimalFromMinor, minorFromDecimal } from '../../kernel/currency'
 import { BenchPage } from '../../pages/bench/bench-page'
 import type { BenchView } from '../../pages/bench/bench-view'
+import { viewOf } from '../../pages/bench/carried'
 import { HandoverPage } from '../../pages/bench/handover-page'
-import { paths } from '../../pages/paths'
 import { selectEstimatesOf } from '../../store/estimates'
-import { sheetFor } from '../acts/agreed'
+import { type StoredEstimates, sheetFor } from '../acts/agreed'
+import { carriedOf } from '../acts/carrying'
 import { type Desk, deskLoad } from '../acts/desk'
-import { benchFacts } from '../acts/facts'
 import { accountOf } from '../acts/handing-over'
 import { lineText } from '../acts/quote-view'
 import { invalid, type Problem } from '../http/problem'
@@ -22,50 +22,17 @@ export const load = ({ params }: { readonly params: Readonly<Record<string, stri
 
 export const yearOf = (now: number): number => new Date(now).getUTCFullYear()
 
-type Stored = Parameters<typeof sheetFor>[1]
-
 export const benchView = (
   call: Any,
   desk: Desk,
-  stored: Stored,
+  stored: StoredEstimates,
   step: string | null,
-): BenchView => {
-  const { sheet, estimate } = sheetFor(desk, stored, yearOf(call.now), call.studio.engine.limits)
-  const { bench, extras } = desk.docket
-  const text = (ref: { readonly text: string }): string => desk.texts.get(ref.text) ?? ''
-  return {
-    id: desk.id,
-    reference: desk.docket.reference ?? '',
-    car: desk.head?.title ?? '',
-    sheet,
-    current: step !== null && sheet.steps.some((s) => s.id === step) ? step : sheet.next,
-    notes: estimate.riskNotes,
-    checkIn: bench.checkIn,
-    readings: bench.readings,
-    findings: bench.findings.map((f) => ({
-      id: f.id,
-      place: f.place,
-      text: text(f.text),
-      ...(f.photo ? { photoSrc: paths.docketPhoto(desk.id, f.photo) } : {}),
-    })),
-    removals: bench.removals,
-    extras: extras.map((e) => ({
-      extra: e.extra,
-      text: text(e.text),
-      minutes: e.minutes,
-      total: e.amount + e.tax,
-      within: e.within,
-      decision: e.decision?.decision ?? null,
-    })),
-    facts: benchFacts(desk, call.studio.words),
-    notesText: bench.notes.map((n) => ({ id: n.id, text: text(n.text) })),
-  }
-}
+): BenchView => viewOf(carriedOf(desk, stored, call.studio, yearOf(call.now)), step)
 
 export const benchPage = (
   call: Any,
   desk: Desk,
-  stored: Stored,
+  stored: StoredEstimates,
   step: string | null,
   problem?: Problem,
 ): Outcome =>
@@ -89,7 +56,12 @@ export const pageLine = (call: Any, desk: Desk, kind: string, body: Record<strin
   at: call.now,
 })
 
-export const handoverPage = (call: Any, desk: Desk, stored: Stored, problem?: Problem): Outcome => {
+export const handoverPage = (
+  call: Any,
+  desk: Desk,
+  stored: StoredEstimates,
+  problem?: Problem,
+): Outcome => {
   const { sheet, revision } = sheetFor(desk, stored, yearOf(call.now), call.studio.engine.limits)
   const { words, profile } = call.studio
   const account = accountOf(desk, revision)

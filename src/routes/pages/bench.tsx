@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { benchBody } from '../../docket/bench-form'
 import { paths } from '../../pages/paths'
 import { addBenchLines } from '../acts/bench-lines'
 import { openDesk } from '../acts/desk'
@@ -6,7 +7,6 @@ import { askExtra } from '../acts/extras'
 import { addPhoto } from '../acts/photo'
 import { invalid } from '../http/problem'
 import { type Route, route } from '../route'
-import { benchBody } from './bench-form'
 import { benchPage, load, pageLine, subject } from './bench-render'
 import { formOf, orAgain, seeOther, textOf, wholeOf } from './page'
 
@@ -44,7 +44,8 @@ export const benchPageRoutes: readonly Route[] = [
       return orAgain(
         () => {
           const body = benchBody(kind, form)
-          const done = addBenchLines(call, desk, [pageLine(call, desk, kind, body)])
+          if (!body.ok) throw invalid(body.error)
+          const done = addBenchLines(call, desk, [pageLine(call, desk, kind, body.value)])
           return seeOther(paths.bench(desk.id), { writes: done.writes })
         },
         (problem) => benchPage(call, desk, call.loaded.estimates, form.get('step'), problem),

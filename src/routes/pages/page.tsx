@@ -1,10 +1,11 @@
 import type { Child } from 'hono/jsx'
+import { typedWhole } from '../../intake/typed-whole'
 import { assetsOf } from '../../pages/assets'
 import type { FieldError, Frame, Kept } from '../../pages/frame'
 import { paths } from '../../pages/paths'
 import { toHtml } from '../../pages/to-html'
+import { sayFaults } from '../../words/say-faults'
 import { invalid, Problem, tooLong } from '../http/problem'
-import { sayFaults } from '../http/respond'
 import type { Call, Form, Load, Outcome } from '../route'
 
 export type Any = Call<unknown, unknown, Load>
@@ -106,10 +107,4 @@ export const textOf = (form: Form, name: string, most: number): string | undefin
 }
 
 /** A whole number as typed; undefined for nothing, NaN for what is none. */
-export const wholeOf = (form: Form, name: string): number | undefined => {
-  const typed = typedIn(form, name)
-  if (typed === undefined) return undefined
-  return /^\d{1,9}$/.test(typed.replace(/[\s.,](?=\d{3}\b)/g, ''))
-    ? Number(typed.replace(/[\s.,](?=\d{3}\b)/g, ''))
-    : Number.NaN
-}
+export const wholeOf = (form: Form, name: string): number | undefined => typedWhole(form.get(name))

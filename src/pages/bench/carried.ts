@@ -1,0 +1,99 @@
+import { fold } from '../../docket/fold'
+import { BENCH_KINDS } from '../../docket/kind-names'
+import type { Line } from '../../docket/line'
+import { panelsNow } from '../../jobsheet/panels-now'
+import { polishWord } from '../../jobsheet/polish-word'
+import { type Before, sheetOf } from '../../jobsheet/sheet'
+import type { EstimateStep, Note } from '../../quote/estimate-types'
+import type { PaintInput } from '../../quote/paint'
+import type { PaintCase } from '../../quote/paint-of'
+import { paths } from '../paths'
+import type { BenchView } from './bench-view'
+
+/**
+ * What a device carries of a job: plain data from which the sheet is made, on the server and without
+ * a signal alike. Nothing in it tells whose car it is. Lengths µm.
+ */
+export type Carried = {
+  readonly id: string
+  readonly reference: string
+  readonly car: string
+  /** The docket's revision when it was carried away. */
+  readonly rev: number
+  readonly steps: readonly EstimateStep[]
+  readonly before: Before
+  readonly notes: readonly Note[]
+  readonly paint: PaintCase
+  readonly limits?: PaintInput['settings']
+  readonly facts: readonly { readonly prompt: string; readonly answer: string }[]
+  /** The lines the sheet is folded from, and the texts they refer to. */
+  readonly lines: readonly Line[]
+  readonly texts: Readonly<Record<string, string>>
+}
+
+/** Lines written on this device, in place of their answer from the studio. */
+export type Own = {
+  readonly lines: readonly Line[]
+  readonly texts: Readonly<Record<string, string>>
+}
+
+/** Kinds of lines a sheet is made from; answers, quotes and decisions stay at the studio. */
+const SHEET_KINDS: readonly string[] = [
+  ...BENCH_KINDS,
+  'dated',
+  'moved',
+  'extra-asked',
+  'extra-decided',
+  're-issued',
+  're-issue-decided',
+  'handed-over',
+]
+
+export const isOfSheet = (line: Pick<Line, 'kind'>): boolean => SHEET_KINDS.includes(line.kind)
+
+const NOTHING: Own = { lines: [], texts: {} }
+
+/** The sheet as it stands with what this device wrote; a line that has arrived counts once. */
+export const viewOf = (carried: Carried, step: string | null, own: Own = NOTHING): BenchView => {
+  const there = new Set(carried.lines.map((l) => l.id))
+  const { bench, extras, reIssues } = fold([
+    ...carried.lines,
+    ...own.lines.filter((line) => !there.has(line.id)),
+  ])
+  const sheet = sheetOf(
+    carried,
+    panelsNow(carried.paint, bench, carried.limits),
+    bench,
+    carried.before,
+    polishWord(reIssues),
+  )
+  const text = (ref: { readonly text: string }): string =>
+    carried.texts[ref.text] ?? own.texts[ref.text] ?? ''
+  return {
+    id: carried.id,
+    reference: carried.reference,
+    car: carried.car,
+    sheet,
+    current: step !== null && sheet.steps.some((s) => s.id === step) ? step : sheet.next,
+    notes: carried.notes,
+    checkIn: bench.checkIn,
+    readings: bench.readings,
+    findings: bench.findings.map((f) => ({
+      id: f.id,
+      place: f.place,
+      text: text(f.text),
+      ...(f.photo ? { photoSrc: paths.docketPhoto(carried.id, f.photo) } : {}),
+    })),
+    removals: bench.removals,
+    extras: extras.map((e) => ({
+      extra: e.extra,
+      text: text(e.text),
+      minutes: e.minutes,
+      total: e.amount + e.tax,
+      within: e.within,
+      decision: e.decision?.decision ?? null,
+    })),
+    facts: carried.facts,
+    notesText: bench.notes.map((n) => ({ id: n.id, text: text(n.text) })),
+  }
+}

@@ -1,0 +1,45 @@
+import { beforeOf } from '../../jobsheet/before'
+import { type Carried, isOfSheet } from '../../pages/bench/carried'
+import { paintCaseOf } from '../../quote/paint-of'
+import type { Studio } from '../route'
+import { agreedWork, type StoredEstimates } from './agreed'
+import type { Desk } from './desk'
+import { benchFacts } from './facts'
+
+/** Every id under the name `text` in a line's body. */
+const textsOf = (body: unknown): readonly string[] => {
+  if (body === null || typeof body !== 'object') return []
+  return Object.values(body).flatMap((value) =>
+    value !== null && typeof value === 'object' && typeof value.text === 'string'
+      ? [value.text]
+      : [],
+  )
+}
+
+/** What a device carries of an agreed job. Throws 409 while nothing was agreed. */
+export const carriedOf = (
+  desk: Desk,
+  stored: StoredEstimates,
+  studio: Studio,
+  nowYear: number,
+): Carried => {
+  const { estimate } = agreedWork(desk, stored)
+  const lines = desk.lines.filter(isOfSheet)
+  const { limits } = studio.engine
+  return {
+    id: desk.id,
+    reference: desk.docket.reference ?? '',
+    car: desk.head?.title ?? '',
+    rev: desk.docket.rev,
+    steps: estimate.steps.map(({ reasons: _, ...step }) => step),
+    before: beforeOf(estimate.steps),
+    notes: estimate.riskNotes.map(({ reasons: _, ...note }) => note),
+    paint: paintCaseOf(desk.answers, nowYear),
+    ...(limits ? { limits } : {}),
+    facts: benchFacts(desk, studio.words).map(({ prompt, answer }) => ({ prompt, answer })),
+    lines,
+    texts: Object.fromEntries(
+      lines.flatMap((l) => textsOf(l.body)).map((id) => [id, desk.texts.get(id) ?? '']),
+    ),
+  }
+}
