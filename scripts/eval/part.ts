@@ -6,7 +6,13 @@ import { type Case, toldOf } from './case'
 export type Part = { readonly name: string; readonly holds: (step: string) => boolean }
 
 const machine = new Set(steps.filter((s) => s.machine && s.id !== 'test-spot').map((s) => s.id))
-const film: readonly string[] = ['film-test-corner', 'film-top', 'adhesive', 'lettering']
+const film: readonly string[] = [
+  'film-test-corner',
+  'film-top',
+  'film-bumper',
+  'adhesive',
+  'lettering',
+]
 const leak: readonly string[] = ['moisture-map', 'water-test', 'drains', 'leak-proof']
 
 /** Told hours seldom cover arrival, washing and hand-over; what their words name is compared alone. */

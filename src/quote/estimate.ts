@@ -27,7 +27,7 @@ import { turnedDownOf } from './turned-down'
 import { addDaysText } from './working-day'
 
 /** Raised whenever the same inputs may give other figures. */
-export const ENGINE = '2'
+export const ENGINE = '3'
 
 export type EstimateInput = {
   readonly answers: Answers
@@ -162,8 +162,9 @@ export const estimate = (input: EstimateInput): Estimated => {
     today: input.today,
   })
   const pace = (id: string): number => settings.steps[id]?.pace ?? 1
-  // What an outside trade does takes time in the plan, but it is neither our labour nor our price.
-  const ours = adjusted.runs.filter((r) => !r.rule.outside)
+  // What an outside trade does takes time in the plan, but it is neither our labour nor our price;
+  // what is agreed only after a look is in no figure at all.
+  const ours = adjusted.runs.filter((r) => !r.rule.outside && !r.rule.open)
   const setUp = setUpMinutes(ours, settings, pace)
   const found = spreadOf(ours, ran.events, {
     setUp,
@@ -176,10 +177,12 @@ export const estimate = (input: EstimateInput): Estimated => {
   const sums = sumsOf(found)
   const s = spread(found, sums)
   const inScope = adjusted.runs.filter((r) => r.chance >= LIKELY_ENOUGH)
-  const priced = inScope.filter((r) => !r.rule.outside)
+  const priced = inScope.filter((r) => !r.rule.outside && !r.rule.open)
   const lines = estimateSteps(inScope, pace, adjusted.applied, told)
   const people = adjusted.applied.findLast((a) => a.kind === 'people')?.people ?? settings.people
-  const planned = inScope.map((run) => ({ run, minutes: meanMinutes(run, pace(run.rule.id)) }))
+  const planned = inScope
+    .filter((r) => !r.rule.open)
+    .map((run) => ({ run, minutes: meanMinutes(run, pace(run.rule.id)) }))
   const ratios = {
     median: s.labour.p50 / Math.max(1, s.labour.mean),
     p80: s.labour.p80 / Math.max(1, s.labour.mean),

@@ -1,4 +1,5 @@
 import { has } from '../intake/facts/has'
+import { vehicleKind } from '../intake/facts/vehicle-kind'
 import { wants } from '../intake/facts/wants'
 import { dangers } from '../intake/questions/dangers'
 import { defects } from '../intake/questions/defects'
@@ -33,6 +34,8 @@ export const expectationPhrase = (
 ): Estimate['expectation'] => {
   const r = s.reader
   const read = s.begin()
+  if (vehicleKind(r) !== 'car')
+    return { removedShare: null, phrase: { key: 'expect.look' }, because: s.names(read) }
   if (!wants(r, 'paint') || level === 'none') {
     const onlyCabin = wants(r, 'cabin') && !wants(r, 'paint', 'protect')
     const key =

@@ -54,6 +54,7 @@ import type { Context } from './context'
 import type { Estimate } from './estimate-types'
 import { has, is } from './risks/read'
 import type { OpenRule } from './rules'
+import { gaugeReads } from './steps/readable'
 
 const PRACTICE = 'common practice, no source'
 const OWN = 'own estimate'
@@ -107,7 +108,7 @@ const known = (r: Reader, q: Question<number>): number => r.value(q) ?? Number.N
 
 /** Settled or not, these are checked because of what the answers say. */
 const stated: readonly OpenRule[] = [
-  rule('film-build', (r, c) => c.measured === undefined && wants(r, 'paint')),
+  rule('film-build', (r, c) => c.measured === undefined && wants(r, 'paint') && gaugeReads(r, c)),
   rule('probe-kind', (r) => is(r, panelMaterial, 'aluminium')),
   rule('leak-place', (r) => leakOpen(r)),
   rule('leak-shut', (r) => is(r, wetSource, 'repaired')),

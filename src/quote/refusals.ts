@@ -29,6 +29,7 @@ const CABIN = [
   'glass-inside',
   'seats-textile',
   'leather-clean',
+  'suede-brush',
   'leather-condition',
   'belts',
   'carpet-extraction',

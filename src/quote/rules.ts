@@ -58,6 +58,8 @@ export type StepRule = {
   readonly pausable: boolean
   /** Done by an outside trade; takes no studio person. */
   readonly outside?: boolean
+  /** Its hours are agreed once the thing was looked at: it stands in the list and in no figure. */
+  readonly open?: boolean
   /** A hold: nothing behind it starts before it is settled (a yes, a proof, a dry reading). */
   readonly hold?: 'yes' | 'leak' | 'dry' | 'part'
   readonly kit: readonly KitPiece[]

@@ -1,6 +1,7 @@
 import { finishSystem } from '../../intake/facts/finish-system'
 import { freshPaint } from '../../intake/facts/fresh-paint'
 import { vehicleKind } from '../../intake/facts/vehicle-kind'
+import { isWashed } from '../../intake/facts/wants'
 import { colour } from '../../intake/questions/colour'
 import { dangers } from '../../intake/questions/dangers'
 import { defects } from '../../intake/questions/defects'
@@ -156,7 +157,8 @@ export const polishRisks: readonly RiskRule[] = [
     weight: 37,
     when: (r, c) =>
       fires(
-        !has(r, services, 'paint', 'protect') &&
+        isWashed(r) &&
+          !has(r, services, 'paint', 'protect') &&
           is(r, use, 'daily-outdoors', 'work') &&
           atLeast(r, c, 8) &&
           vehicleKind(r) === 'car',

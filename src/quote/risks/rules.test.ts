@@ -92,8 +92,8 @@ const TABLE: Readonly<
   ],
   'coating-rest': [{ services: ['protect'] }, { services: ['paint'] }],
   'clean-shows-marks': [
-    { ...family, year: 2018, use: 'daily-outdoors' },
-    { ...family, year: 2019, use: 'daily-outdoors' },
+    { services: ['cabin', 'glass'], year: 2018, use: 'daily-outdoors' },
+    { services: ['cabin', 'glass'], year: 2019, use: 'daily-outdoors' },
   ],
   weather: [
     { ...past, 'where-car': 'at-home' },
@@ -323,6 +323,12 @@ describe('risk rules', () => {
 
   it('raises nothing for a kept car of no trouble', () => {
     expect(ids({})).toEqual([])
+  })
+
+  it('speaks of scratches only to who has the car washed', () => {
+    const worn = { year: 2010, use: 'daily-outdoors', defects: [] }
+    expect(ids({ ...worn, ...family })).not.toContain('clean-shows-marks')
+    expect(ids({ ...worn, services: ['cabin', 'headlights'] })).toContain('clean-shows-marks')
   })
 
   it('names every id once and gives each a source', () => {

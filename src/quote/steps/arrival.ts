@@ -4,11 +4,14 @@ import { dangers } from '../../intake/questions/dangers'
 import { driveState } from '../../intake/questions/drive-state'
 import { filmState } from '../../intake/questions/film-state'
 import type { StepRule } from '../rules'
-import { byTimeWhen, need, sourceOf, withRow } from './need'
+import { need, sourceOf, withRow } from './need'
 import { step } from './step'
 
-const boatOrBike: StepRule['need'] = (r) =>
-  vehicleKind(r) === 'car' ? null : need('hourly-scope', 1, 'car')
+/** Boats, motorhomes and motorcycles: a look is priced, the work is not before it. */
+const unlikeACar =
+  (key: 'test-area' | 'hourly-scope'): StepRule['need'] =>
+  (r) =>
+    vehicleKind(r) === 'car' ? null : need(key, 1, 'car')
 
 export const arrival: readonly StepRule[] = [
   step({
@@ -73,14 +76,25 @@ export const arrival: readonly StepRule[] = [
     need: () => need('look-over', 1, 'car'),
   }),
   step({
-    id: 'hourly-scope',
+    id: 'test-area',
     anyVehicle: true,
     track: 'body',
-    order: 115,
+    order: 113,
     after: ['check-in', 'look-over'],
+    hold: 'yes',
+    source: sourceOf('test-area'),
+    cautions: () => ['old-paint-dust', 'product-label'],
+    need: unlikeACar('test-area'),
+  }),
+  step({
+    id: 'hourly-scope',
+    anyVehicle: true,
+    open: true,
+    track: 'body',
+    order: 115,
+    after: ['check-in', 'look-over', 'test-area'],
     source: sourceOf('hourly-scope'),
     cautions: () => ['old-paint-dust'],
-    need: boatOrBike,
-    byTime: byTimeWhen(() => true, boatOrBike),
+    need: unlikeACar('hourly-scope'),
   }),
 ]

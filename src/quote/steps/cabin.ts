@@ -134,7 +134,7 @@ export const cabin: readonly StepRule[] = [
     id: 'cabin-wipe',
     track: 'cabin',
     order: 530,
-    after: [...dryFirst, 'cabin-vacuum', 'plastics', 'leather-clean'],
+    after: [...dryFirst, 'cabin-vacuum', 'plastics', 'leather-clean', 'suede-brush'],
     source: sourceOf('cabin-wipe'),
     need: (r) => (cabinWork(r) ? need('cabin-wipe', 1, 'car') : null),
   }),

@@ -3,8 +3,10 @@ import { has } from '../../intake/facts/has'
 import { hasLettering, hasStickers } from '../../intake/facts/lettering'
 import { sizeFactor } from '../../intake/facts/size-factor'
 import { dangers } from '../../intake/questions/dangers'
+import { filmOver } from '../../intake/questions/film-over'
 import { filmWhere } from '../../intake/questions/film-where'
 import { tint } from '../../intake/questions/tint'
+import type { Reader } from '../../intake/reader'
 import type { Need, StepRule } from '../rules'
 import { filmMinutes, filmMinutesSource, filmPanels } from './minutes'
 import { byTimeWhen, need, plus, sourceOf, times } from './need'
@@ -15,9 +17,9 @@ const bodyPlaces = (places: readonly string[]): readonly string[] => {
   return body.includes('whole-car') ? ['whole-car'] : body
 }
 
-const top: StepRule['need'] = (r): Need | null => {
+const pulled = (r: Reader, is: (place: string) => boolean): Need | null => {
   if (!hasFilm(r)) return null
-  const places = bodyPlaces(filmPlaces(r))
+  const places = bodyPlaces(filmPlaces(r)).filter(is)
   if (places.length === 0) return null
   const c = filmClass(r)
   const parts = places.map((p) => {
@@ -38,6 +40,11 @@ const top: StepRule['need'] = (r): Need | null => {
   }
 }
 
+/** A bumper was often repaired and is plastic: its film is a line of its own, and comes off last. */
+const BUMPER = 'front-bumper'
+const top: StepRule['need'] = (r) => pulled(r, (place) => place !== BUMPER)
+const bumper: StepRule['need'] = (r) => pulled(r, (place) => place === BUMPER)
+
 const glue: StepRule['need'] = (r) => {
   if (!hasFilm(r)) return null
   const amount = bodyPlaces(filmPlaces(r)).reduce((s, p) => s + (filmPanels[p] ?? 0), 0)
@@ -52,6 +59,13 @@ const letters: StepRule['need'] = (r) =>
 
 const films = ['adhesive-solvent', 'film-heat'] as const
 
+/** One corner first, then the owner's yes: film by the hour, and film over what may let go. */
+const testCorner = (r: Reader): boolean => {
+  if (!hasBodyFilm(r)) return false
+  const over = r.value(filmOver)
+  return filmByHour(r) || over === 'repaint' || over === 'bumper'
+}
+
 export const film: readonly StepRule[] = [
   step({
     id: 'film-test-corner',
@@ -62,8 +76,8 @@ export const film: readonly StepRule[] = [
     source: sourceOf('film-test-corner'),
     cautions: () => ['film-stop'],
     lag: (r) =>
-      filmByHour(r) ? { minutes: 30, kind: 'working', blocks: 'bay', why: 'answer' } : null,
-    need: (r) => (hasBodyFilm(r) && filmByHour(r) ? need('film-test-corner', 1, 'piece') : null),
+      testCorner(r) ? { minutes: 30, kind: 'working', blocks: 'bay', why: 'answer' } : null,
+    need: (r) => (testCorner(r) ? need('film-test-corner', 1, 'piece') : null),
   }),
   step({
     id: 'film-top',
@@ -76,6 +90,17 @@ export const film: readonly StepRule[] = [
     cautions: () => [...films, 'film-stop'],
     need: top,
     byTime: byTimeWhen(filmByHour, top),
+  }),
+  step({
+    id: 'film-bumper',
+    materials: ['plastic-blades'],
+    track: 'body',
+    order: 236,
+    after: ['wash', 'film-test-corner', 'film-top'],
+    source: filmMinutesSource,
+    cautions: () => [...films, 'film-consent', 'film-stop'],
+    need: bumper,
+    byTime: byTimeWhen(filmByHour, bumper),
   }),
   step({
     id: 'lettering',
@@ -93,7 +118,7 @@ export const film: readonly StepRule[] = [
     materials: ['adhesive-remover'],
     track: 'body',
     order: 244,
-    after: ['film-top'],
+    after: ['film-top', 'film-bumper'],
     pausable: false,
     crewMax: 2,
     source: sourceOf('adhesive'),

@@ -180,10 +180,11 @@ describe('water, growth and animals', () => {
 })
 
 describe('limits of what is offered', () => {
-  it.each(['boat', 'motorhome', 'motorcycle'])('scopes a %s by the hour, with a cap', (body) => {
+  it.each(['boat', 'motorhome', 'motorcycle'])('looks at a %s before any hours', (body) => {
     expect(scopeOf(answersOf({ ...plainCar, body }))).toEqual([
       'check-in',
       'look-over',
+      'test-area',
       'hourly-scope',
       'clean-down',
       'hand-over',

@@ -1,5 +1,6 @@
 import { wants } from '../../intake/facts/wants'
 import type { StepRule } from '../rules'
+import { budgetIsTight } from './budget-hours'
 import { need, sourceOf } from './need'
 import { step } from './step'
 
@@ -12,6 +13,8 @@ export const glass: readonly StepRule[] = [
     after: ['dry', 'film-glass', 'gap-rinse', 'panel-wipe'],
     source: sourceOf('glass-outside'),
     cautions: () => ['heated-glass', 'product-label'],
-    need: (r) => (wants(r, 'glass') ? need('glass-outside', 1, 'car') : null),
+    // A tight budget buys clean glass, not polished glass.
+    need: (r, c) =>
+      wants(r, 'glass') ? need('glass-outside', 1, 'car', budgetIsTight(r, c) ? 0.6 : 1) : null,
   }),
 ]

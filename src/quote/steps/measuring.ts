@@ -1,19 +1,25 @@
 import { finishSystem } from '../../intake/facts/finish-system'
 import { wants } from '../../intake/facts/wants'
 import type { Reader } from '../../intake/reader'
-import { type Context, owns } from '../context'
+import type { Context } from '../context'
 import type { StepRule } from '../rules'
 import { need, sourceOf } from './need'
 import { polishes } from './polish-scope'
+import { gaugeReads } from './readable'
 import { step } from './step'
 
-/** Readings are worth taking where paint is worked on and a gauge is at hand. */
+/** Readings are worth taking where paint is worked on and a gauge at hand reads its panels. */
 const measures = (r: Reader, c: Context): boolean =>
-  wants(r, 'paint') &&
-  (owns(c, 'gauge-ferrous') || owns(c, 'gauge-dual')) &&
-  finishSystem(r) !== 'matte'
+  wants(r, 'paint') && finishSystem(r) !== 'matte' && gaugeReads(r, c)
 
-const clean: readonly string[] = ['dry', 'film-top', 'adhesive', 'clay', 'decontamination']
+const clean: readonly string[] = [
+  'dry',
+  'film-top',
+  'film-bumper',
+  'adhesive',
+  'clay',
+  'decontamination',
+]
 
 export const measuring: readonly StepRule[] = [
   step({

@@ -19,7 +19,9 @@ export const minutes = {
   'move-car': row(15, 30, 75),
   'battery-support': row(5, 8, 15),
   'look-over': row(7, 11, 20, practice),
-  'hourly-scope': row(180, 480, 1800),
+  'test-area': row(20, 35, 70),
+  // The first hours by the clock; what was reached is shown before more are agreed.
+  'hourly-scope': row(60, 120, 240),
   'wheels-arches': row(15, 24, 40, practice),
   'engine-bay': row(45, 75, 150, practice),
   underside: row(40, 60, 110),
@@ -82,6 +84,7 @@ export const minutes = {
   'seats-textile': row(10, 15, 25, practice),
   'leather-clean': row(7, 11, 18, practice),
   'leather-condition': row(4, 6, 10),
+  'suede-brush': row(5, 9, 17),
   belts: row(10, 15, 30),
   'carpet-extraction': row(30, 45, 80, practice),
   stains: row(15, 30, 70),

@@ -28,6 +28,7 @@ const cleaned: readonly string[] = [
   'plastics',
   'seats-textile',
   'leather-clean',
+  'suede-brush',
   'leather-condition',
   'belts',
   'carpet-extraction',

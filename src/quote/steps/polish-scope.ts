@@ -4,14 +4,17 @@ import { freshPaint, freshPanels } from '../../intake/facts/fresh-paint'
 import { has } from '../../intake/facts/has'
 import { peeling, peels } from '../../intake/facts/peeling'
 import { polishWish } from '../../intake/facts/polish-wish'
+import { resprayed } from '../../intake/facts/respray'
 import { wants } from '../../intake/facts/wants'
 import { dangers } from '../../intake/questions/dangers'
 import { defects } from '../../intake/questions/defects'
+import { paintHistory } from '../../intake/questions/paint-history'
 import { polishedBefore } from '../../intake/questions/polished-before'
 import type { Reader } from '../../intake/reader'
-import { type Context, owns, POLISH_LEVELS, type PolishLevel } from '../context'
+import { type Context, POLISH_LEVELS, type PolishLevel } from '../context'
 import { type BodyPanel, outerAreaM2 } from '../panels'
 import { bodyPanels } from './body-panels'
+import { gaugeReads } from './readable'
 
 /** Places of the body each place of the peeling question stands for; edges are taped, not left out. */
 const peelPanels: Readonly<Record<string, readonly string[]>> = {
@@ -51,6 +54,10 @@ export const leftOut = (r: Reader): readonly string[] | 'all' => {
   return fresh.length === 0 ? 'all' : [...lifting, ...fresh]
 }
 
+/** Places painted again on a car that otherwise was not: what lies on top of them is not known. */
+const repainted = (r: Reader): readonly string[] =>
+  r.value(paintHistory) === 'part' ? resprayed(r) : []
+
 /** Share of the painted area that may be rubbed at all, 0 to 1. */
 export const openShare = (r: Reader): number => {
   const out = leftOut(r)
@@ -63,11 +70,10 @@ export const openShare = (r: Reader): number => {
 
 /**
  * How likely measuring will allow a cut, before anything is measured (own estimate): by finish system
- * and age, less after earlier polishing, never without a gauge or over burnt edges.
+ * and age, less after earlier polishing, never where no gauge reads or over burnt edges.
  */
 export const cutChance = (r: Reader, c: Context): number => {
-  if (!owns(c, 'gauge-ferrous') && !owns(c, 'gauge-dual')) return 0
-  if (has(r, defects, 'burn-through')) return 0
+  if (has(r, defects, 'burn-through') || !gaugeReads(r, c)) return 0
   const system = finishSystem(r)
   const years = age(r, c.nowYear) ?? 15
   const plain =
@@ -113,13 +119,12 @@ export const polishPlan = (r: Reader, c: Context): PolishPlan | null => {
   const deep = at('two-step')
   const light = [...at('light'), ...deep]
   const measured = c.measured !== undefined
-  const cutting = open.filter((p) => wantedOf(p.id) === 'two-step')
-  const chance = cutting.length === 0 ? 0 : measured ? 1 : cutChance(r, c)
-  const cut = measured
-    ? deep
-    : chance > 0
-      ? cutting.filter((p) => p.material !== 'plastic').map((p) => p.id)
-      : []
+  const cutting = open.filter((p) => wantedOf(p.id) === 'two-step' && p.material !== 'plastic')
+  // Whose topcoat is unknown gets one light set until it has been read and the owner decided.
+  const again = cutting.length === 0 || measured ? [] : repainted(r)
+  const perhaps = cutting.filter((p) => !again.includes(p.place)).map((p) => p.id)
+  const chance = perhaps.length === 0 ? 0 : measured ? 1 : cutChance(r, c)
+  const cut = measured ? deep : chance > 0 ? perhaps : []
   const hand = at('hand')
   return {
     glaze: wished === 'glaze' ? hand : [],

@@ -1,7 +1,9 @@
 import { finishSystem } from '../../intake/facts/finish-system'
 import { hardnessFactor } from '../../intake/facts/hardness-factor'
+import { has } from '../../intake/facts/has'
 import { showsHaze } from '../../intake/facts/shows-haze'
 import { sizeFactor } from '../../intake/facts/size-factor'
+import { defects } from '../../intake/questions/defects'
 import { year } from '../../intake/questions/year'
 import type { Reader } from '../../intake/reader'
 import type { Context } from '../context'
@@ -15,6 +17,7 @@ const prepared: readonly string[] = [
   'clay',
   'dry',
   'film-top',
+  'film-bumper',
   'adhesive',
   'lettering',
   'stickers',
@@ -112,7 +115,8 @@ export const polishing: readonly StepRule[] = [
     source: sourceOf('polish-finishing'),
     cautions: (r) => ['edges', ...dusty(r)],
     need: (r, c) => {
-      const haze = showsHaze(r)
+      // Where edges are through already one set is all there is; nothing is refined on top of it.
+      const haze = showsHaze(r) && !has(r, defects, 'burn-through')
       return byArea('polish-finishing', (p) => [...p.finishing, ...(haze ? p.light : [])])(r, c)
     },
   }),

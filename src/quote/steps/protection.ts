@@ -12,6 +12,7 @@ const ready: readonly string[] = [
   'stickers',
   'lettering',
   'film-top',
+  'film-bumper',
   'adhesive',
   'gap-rinse',
   'panel-wipe',

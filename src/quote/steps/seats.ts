@@ -66,6 +66,18 @@ export const seatSteps: readonly StepRule[] = [
     need: (r) => (cabinWork(r) && leatherSeats(r) ? need('leather-clean', seats(r), 'seat') : null),
   }),
   step({
+    id: 'suede-brush',
+    track: 'cabin',
+    order: 358,
+    after: [...wetAfter, 'headliner'],
+    source: sourceOf('suede-brush'),
+    cautions: () => ['leather-test'],
+    need: (r) =>
+      cabinWork(r) && has(r, leather, 'suede') && !leatherSeats(r)
+        ? need('suede-brush', seats(r), 'seat')
+        : null,
+  }),
+  step({
     id: 'leather-condition',
     track: 'cabin',
     order: 360,

@@ -5,7 +5,7 @@ import { hasLettering, hasStickers } from '../../intake/facts/lettering'
 import { neglectFactor } from '../../intake/facts/neglect-factor'
 import { peels } from '../../intake/facts/peeling'
 import { sizeFactor } from '../../intake/facts/size-factor'
-import { wants, wantsOutside } from '../../intake/facts/wants'
+import { isWashed, wants, wantsOutside } from '../../intake/facts/wants'
 import { dangers } from '../../intake/questions/dangers'
 import { defects } from '../../intake/questions/defects'
 import type { Reader } from '../../intake/reader'
@@ -38,7 +38,7 @@ export const wash: readonly StepRule[] = [
     after: [...before, 'wheels-arches', 'engine-bay', 'underside'],
     source: sourceOf('rinse'),
     cautions: (r) => (peels(r) ? ['no-jet-near-lifting-paint'] : []),
-    need: (r) => (wantsOutside(r) ? need('rinse', 1, 'car', sizeFactor(r)) : null),
+    need: (r) => (isWashed(r) ? need('rinse', 1, 'car', sizeFactor(r)) : null),
   }),
   step({
     id: 'wash',
@@ -48,7 +48,7 @@ export const wash: readonly StepRule[] = [
     crewMax: 2,
     source: sourceOf('wash'),
     need: (r) =>
-      wantsOutside(r)
+      isWashed(r)
         ? need('wash', 1, 'car', sizeFactor(r) * (has(r, dangers, 'matte') ? 1.4 : 1))
         : null,
   }),
@@ -64,7 +64,7 @@ export const wash: readonly StepRule[] = [
     id: 'second-wash',
     track: 'body',
     order: 260,
-    after: ['wash', 'film-top', 'lettering', 'adhesive', 'stickers'],
+    after: ['wash', 'film-top', 'film-bumper', 'lettering', 'adhesive', 'stickers'],
     source: sourceOf('second-wash'),
     need: (r) =>
       hasBodyFilm(r) || hasLettering(r) || hasStickers(r)
@@ -113,6 +113,6 @@ export const wash: readonly StepRule[] = [
     order: 280,
     after: ['wash', 'shuts', 'second-wash', 'decontamination', 'clay'],
     source: sourceOf('dry'),
-    need: (r) => (wantsOutside(r) ? need('dry', 1, 'car', sizeFactor(r)) : null),
+    need: (r) => (isWashed(r) ? need('dry', 1, 'car', sizeFactor(r)) : null),
   }),
 ]

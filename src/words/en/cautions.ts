@@ -6,6 +6,8 @@ export const stepCautionWords: Catalogue = {
     'Solvent vapour: open doors, gloves, no flame. The label and local rules come first.',
   'caution.film-stop':
     'Paint that starts to lift does not stop by itself. Stop at the first lift and ask; leaving the rest on must stay possible. Repair is work for a licensed paint shop.',
+  'caution.film-consent':
+    'No pull on a bumper or a repaint without the owner’s signed yes: leaving the film on is a real choice. Repair is work for a licensed paint shop.',
   'caution.heat-limit':
     'Keep the surface cool enough to touch, never above 60 °C, less where the maker of paint or part says so.',
   'caution.scald':

@@ -8,6 +8,8 @@ export const estimateWords: Catalogue = {
   'level.two-step': 'a cut and a finishing set, where the readings allow it',
 
   'expect.none': 'We do not polish, so marks in the paint stay as they are.',
+  'expect.look':
+    'We look, work a small test area and show it to you. What can be reached, in how many hours, is agreed after that.',
   'expect.cabin':
     'The inside gets clean and dry. Old stains and smells get weaker; we do not promise that they go. The paint is not polished.',
   'expect.matte':

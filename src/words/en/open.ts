@@ -84,8 +84,9 @@ export const refuseWords: Catalogue = {
   'refuse.lacquer-machine.turn':
     'A glaze by hand is possible after a test spot. For more, ask a restorer who works with lacquer.',
   'refuse.fixed-price':
-    'We give no fixed price for a motorcycle, boat or motorhome from a distance.',
-  'refuse.fixed-price.turn': 'Bring it for a look or send photos; then we agree hours with a cap.',
+    'We give no price for work on a motorcycle, boat or motorhome from a distance: the figures here are for a look and a test area alone.',
+  'refuse.fixed-price.turn':
+    'Bring it for the look, then we agree hours with a cap. For gelcoat repairs ask a boat or body builder, for mechanical work a workshop.',
   'refuse.lifting-rusty': 'We do not lift a car whose sills or lifting points are rotten.',
   'refuse.lifting-rusty.turn':
     'A workshop can check and weld them; after that the wheels can come off.',

@@ -17,6 +17,9 @@ export const stepWords: Catalogue = {
   'step.look-over': 'Look-over with the owner',
   'step.look-over.do':
     'Walk round under the lamp together. Name each mark that stays. Write it down.',
+  'step.test-area': 'Test area, then hours and a cap agreed',
+  'step.test-area.do':
+    'Clean and work one small area, note the minutes, show it. Agree the hours and the cap in writing.',
   'step.hourly-scope': 'Work by the hour, scope agreed step by step',
   'step.hourly-scope.do': 'Work by the hour on what was agreed. Stop at the cap and ask.',
   'step.rodent-air': 'Airing out after animals',
@@ -96,6 +99,9 @@ export const stepWords: Catalogue = {
   'step.film-top': 'Film: top layer off',
   'step.film-top.do':
     'Warm, plastic blade, pull flat and slow. First paint that lifts: stop, photo, ask.',
+  'step.film-bumper': 'Film: bumper last, with the owner’s yes',
+  'step.film-bumper.do':
+    'Owner’s signed yes first. Warm, plastic blade, pull flat and slow. First paint that lifts: stop, photo, ask.',
   'step.lettering': 'Lettering off',
   'step.lettering.do': 'Warm and peel letter by letter. Plastic blade only. Photograph ghosts.',
   'step.adhesive': 'Adhesive off',
@@ -148,6 +154,9 @@ export const stepWords: Catalogue = {
   'step.seats-textile.do': 'Test a hidden spot. Little water, extract twice, pile up.',
   'step.leather-clean': 'Leather cleaned',
   'step.leather-clean.do': 'Test a hidden spot. Foam, soft brush, wipe. Colour on the cloth: stop.',
+  'step.suede-brush': 'Suede brushed dry',
+  'step.suede-brush.do':
+    'Test a hidden spot. Soft brush one way, vacuum behind it, barely damp at most. Colour on the cloth: stop.',
   'step.leather-condition': 'Leather conditioned where worn',
   'step.leather-condition.do':
     'Thin, worn areas only. Two minutes, wipe back to the seat’s own sheen.',
