@@ -1,9 +1,9 @@
 import { existsSync } from 'node:fs'
-import { mkdir, readdir } from 'node:fs/promises'
 import Database from 'libsql'
 import { dataPaths } from '../src/store/data-dir'
 import { openPhotoFolder } from '../src/store/photo-folder'
 import { type BackupReport, checkBackup } from './check-backup'
+import { requireEmpty } from './empty-folder'
 import { runScript } from './run-script'
 
 /**
@@ -24,12 +24,6 @@ export const backup = async (from: string, to: string): Promise<BackupReport> =>
     if (bytes !== null) await copies.put(key, bytes, '')
   }
   return checkBackup(to)
-}
-
-/** Makes the folder when needed; throws when there is anything in it. */
-export const requireEmpty = async (folder: string): Promise<void> => {
-  await mkdir(folder, { recursive: true })
-  if ((await readdir(folder)).length > 0) throw new Error(`${folder} is not empty`)
 }
 
 const copyDatabase = (from: string, to: string) => {

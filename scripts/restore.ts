@@ -1,7 +1,7 @@
 import { cp } from 'node:fs/promises'
 import { dataPaths } from '../src/store/data-dir'
-import { requireEmpty } from './backup'
 import { type BackupReport, checkBackup } from './check-backup'
+import { requireEmpty } from './empty-folder'
 import { runScript } from './run-script'
 
 /**
