@@ -3,7 +3,7 @@ import { mkdir, rename } from 'node:fs/promises'
 import { join } from 'node:path'
 import { Readable } from 'node:stream'
 import { pipeline } from 'node:stream/promises'
-import { requireEmpty } from './backup'
+import { requireEmpty } from './empty-folder'
 import { runScript } from './run-script'
 import { type Studio, toldStudio } from './transfer/api'
 
