@@ -113,7 +113,8 @@ export const sampleEstimate: Estimate = {
         source: 'own estimate',
       },
     ],
-    lacking: [],
+    lacking: [{ step: 'underside', piece: 'lift' }],
+    switchedOff: ['engine-bay'],
   },
   steps: [
     step('check-in', 'arrival', [30, 40, 55], ['body', 'size']),

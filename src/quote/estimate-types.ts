@@ -159,6 +159,8 @@ export type Estimate = {
     }[]
     /** Steps left out because the studio lacks the kit, with the missing piece. */
     readonly lacking: readonly { readonly step: string; readonly piece: string }[]
+    /** Steps this car would need that the studio has switched off; absent in older estimates. */
+    readonly switchedOff?: readonly string[]
   }
   readonly steps: readonly EstimateStep[]
   readonly couldAdd: readonly CouldAdd[]

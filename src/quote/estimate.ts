@@ -24,6 +24,7 @@ import { spreadOf } from './spread-of'
 import { couldAddOf, estimateSteps } from './step-lines'
 import { steps as catalogue } from './steps'
 import { turnedDownOf } from './turned-down'
+import { notOffered, unguarded } from './unguarded'
 import { addDaysText } from './working-day'
 
 /** Raised whenever the same inputs may give other figures. */
@@ -60,23 +61,29 @@ type Runs = {
   readonly steps: readonly RunStep[]
   readonly events: readonly RunEvent[]
   readonly lacking: Estimate['scope']['lacking']
+  readonly switchedOff: readonly string[]
 }
 
 const runAll = (told: Session, c: Context): Runs => {
   const lacking: { step: string; piece: string }[] = []
+  const switchedOff: string[] = []
   const ran: RunStep[] = []
   for (const rule of catalogue) {
-    if (c.settings.steps[rule.id]?.off) continue
-    const run = runStep(rule, refusalsOf(rule.id), told, c)
+    const gone = notOffered(rule, c)
+    // What is not offered is said, also where its being gone is why more is refused.
+    const stops = refusalsOf(rule.id).filter((x) => !gone || !unguarded.includes(x))
+    const run = runStep(rule, stops, told, c)
     if (run.chance <= 0) continue
     const missing = rule.kit.find((piece) => !owns(c, piece))
-    if (missing !== undefined) lacking.push({ step: rule.id, piece: missing })
+    if (c.settings.steps[rule.id]?.off) switchedOff.push(rule.id)
+    else if (missing !== undefined) lacking.push({ step: rule.id, piece: missing })
     else ran.push(run)
   }
   return {
     steps: ran,
     events: events.map((e) => runEvent(e, told, c)).filter((e) => e.chance > 0),
     lacking,
+    switchedOff,
   }
 }
 
@@ -213,6 +220,7 @@ export const estimate = (input: EstimateInput): Estimated => {
       panels: [...new Set(inScope.flatMap((r) => likeliest(r)?.need.places ?? []))],
       turnedDown: turnedDownOf(refusals, told, c),
       lacking: ran.lacking,
+      ...(ran.switchedOff.length > 0 ? { switchedOff: ran.switchedOff } : {}),
     },
     steps: lines,
     couldAdd: couldAddOf(

@@ -12,33 +12,10 @@ import { wetSource } from '../intake/questions/wet-source'
 import { wheels } from '../intake/questions/wheels'
 import { fires, has, is } from './risks/read'
 import type { RefusalRule } from './rules'
+import { CABIN_WORK, MACHINE_WORK, MOULD_WORK, unguarded } from './unguarded'
 
 const PRACTICE = 'common practice, no source'
 const OWN = 'own estimate'
-
-const MACHINE = ['polish-cut', 'polish-light', 'polish-finishing'] as const
-
-const CABIN = [
-  'cabin-air',
-  'pet-hair',
-  'cabin-vacuum',
-  'mats',
-  'headliner',
-  'plastics',
-  'cabin-wipe',
-  'glass-inside',
-  'seats-textile',
-  'leather-clean',
-  'suede-brush',
-  'leather-condition',
-  'belts',
-  'carpet-extraction',
-  'odour-filter',
-  'ozone',
-  'odour-recheck',
-] as const
-
-const MOULD = ['mould-hepa', 'mould-wipe', 'mould-disinfect', 'mould-dry', 'mould-again'] as const
 
 const WATER = [
   'lift-carpet',
@@ -66,7 +43,7 @@ const BEHIND_THE_LEAK = [
 export const refusals: readonly RefusalRule[] = [
   {
     id: 'matte-polish',
-    steps: [...MACHINE, 'polish-hand', 'glaze-hand', 'clay', 'wax', 'coating'],
+    steps: [...MACHINE_WORK, 'polish-hand', 'glaze-hand', 'clay', 'wax', 'coating'],
     when: (r) => fires(has(r, dangers, 'matte') && wants(r, 'paint', 'protect')),
     source: PRACTICE,
   },
@@ -90,20 +67,20 @@ export const refusals: readonly RefusalRule[] = [
   },
   {
     id: 'mould-beyond-limits',
-    steps: [...MOULD, ...CABIN],
+    steps: [...MOULD_WORK, ...CABIN_WORK],
     when: (r) => fires(mouldWay(r) === 'specialist'),
     source:
       'EPA 402-K-01-001, ch. 3 (when to call a specialist); limits of area in a cabin own estimate',
   },
   {
     id: 'sewage-cabin',
-    steps: [...CABIN, ...MOULD, ...WATER],
+    steps: [...CABIN_WORK, ...MOULD_WORK, ...WATER],
     when: (r) => fires(is(r, wetSource, 'sewage')),
     source: 'EPA 402-K-01-001 (water that is not clean); common practice',
   },
   {
     id: 'lacquer-machine',
-    steps: [...MACHINE, 'clay'],
+    steps: [...MACHINE_WORK, 'clay'],
     when: (r) => fires(wants(r, 'paint', 'protect') && finishSystem(r) === 'lacquer'),
     source: PRACTICE,
   },
@@ -131,6 +108,7 @@ export const refusals: readonly RefusalRule[] = [
     when: (r) => fires(is(r, headliner, 'loose')),
     source: OWN,
   },
+  ...unguarded,
 ]
 
 const byStep = new Map<string, readonly RefusalRule[]>()

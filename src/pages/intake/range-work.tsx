@@ -4,6 +4,7 @@ import { TRACKS } from '../../quote/rules'
 import type { Words } from '../../words/render'
 import { chanceWords } from '../parts/chance'
 import { hours, roundMoney } from '../parts/money-text'
+import { NotOffered } from '../parts/not-offered'
 import { Why } from '../parts/why'
 
 export type RangeWorkProps = {
@@ -102,6 +103,7 @@ export const RangeWork: FC<RangeWorkProps> = (p) => {
           ))}
         </section>
       ) : null}
+      <NotOffered words={words} scope={scope} />
       {estimate.steps.length > 0 ? <Included {...p} /> : null}
       {couldAdd.length > 0 ? (
         <section>

@@ -3,6 +3,7 @@ import type { Words } from '../../words/render'
 import { Button, Once } from '../parts/button'
 import { chanceWords } from '../parts/chance'
 import { clock, date, money } from '../parts/money-text'
+import { NotOffered } from '../parts/not-offered'
 import { paths } from '../paths'
 import { Stale, Trial } from './docket-trial'
 import type { DocketView, StaleView, TrialView } from './docket-view'
@@ -118,6 +119,7 @@ const Asked: FC<LeadProps> = ({ words, docket }) => {
           <p>{words.say(`refuse.${t.id}.turn`, t.params)}</p>
         </div>
       ))}
+      {estimate ? <NotOffered words={words} scope={estimate.scope} /> : null}
     </>
   )
 }

@@ -33,7 +33,7 @@ const panelOf = (p: View['paint']['panels'][number]) => ({
 
 const plainOf = (e: View) => ({
   currency: e.currency,
-  scope: only(e.scope, 'level', 'panels', 'turnedDown', 'lacking', 'text'),
+  scope: only(e.scope, 'level', 'panels', 'turnedDown', 'lacking', 'switchedOff', 'text'),
   steps: e.steps.map(stepOf),
   riskNotes: e.riskNotes.map(noteOf),
   expectation: e.expectation,

@@ -95,4 +95,27 @@ export const refuseWords: Catalogue = {
     'A wheel or tyre workshop must judge it before the car is driven on.',
   'refuse.loose-headliner': 'We do not clean a headliner that is coming loose.',
   'refuse.loose-headliner.turn': 'A trimmer can put in new cloth; we can do the rest of the cabin.',
+  'refuse.mould-unguarded':
+    'We do not clean a cabin with mould: a part of the work that keeps people safe is not offered here.',
+  'refuse.mould-unguarded.turn':
+    'Ask a mould specialist, or a studio with a HEPA vacuum and a way to dry the car. Keep the cabin closed until then.',
+  'refuse.rodents-unguarded':
+    'We do not work in a cabin animals have lived in: airing, soaking and wiping up are not offered here.',
+  'refuse.rodents-unguarded.turn':
+    'Ask a cleaning firm that follows the health rules for droppings, and a workshop about the wiring.',
+  'refuse.damp-unproven': 'We do not clean a wet cabin: we cannot dry it and prove that it is dry.',
+  'refuse.damp-unproven.turn':
+    'Ask a workshop that lifts carpets, or a studio with a dehumidifier and a moisture meter.',
+  'refuse.wheels-unchecked':
+    'We take no wheels off: putting them on to the maker’s torque and checking them is not offered here.',
+  'refuse.wheels-unchecked.turn':
+    'A wheel or tyre workshop can take them off and on; we clean them on the car.',
+  'refuse.film-untested':
+    'We do not pull this film: a test corner comes first, and it is not offered here.',
+  'refuse.film-untested.turn': 'Ask a studio that fits and removes film.',
+  'refuse.paint-untested':
+    'We do not polish: the test spot, your yes to it and taped edges come first, and they are not offered here.',
+  'refuse.paint-untested.turn': 'Ask a studio that makes a test spot before the rest of the car.',
+  'refuse.cut-unmeasured': 'We do not cut paint nobody has measured: one light set at most.',
+  'refuse.cut-unmeasured.turn': 'For more, ask a studio that reads the paint first.',
 }

@@ -131,6 +131,8 @@ export const pages: Catalogue = {
   'page.could-add.line': '{chance}, about {price}',
   'page.open-points': 'What we check when the car is here',
   'page.refused': 'What we would not do',
+  'page.not-offered': 'Not offered here',
+  'page.not-offered.kit': '{step}. Missing here: {piece}.',
   'page.narrow': 'What would narrow the range most',
   'page.narrow.share': 'decides about {share:percent} of the spread',
   'page.look-over':
