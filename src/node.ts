@@ -7,7 +7,9 @@ import { parseConfig } from './config'
 import { openAssets } from './node-assets'
 import { nodeFetch } from './node-fetch'
 import { signInRow } from './routes/acts/sign-in'
-import { newKey, sha256 } from './routes/http/keys'
+import { tend } from './routes/acts/upkeep'
+import type { Deps } from './routes/deps'
+import { base64url, newKey, sha256 } from './routes/http/keys'
 import { insertAccess, selectAccesses } from './store/accesses'
 import { dataPaths } from './store/data-dir'
 import { type Db, readAll } from './store/db'
@@ -18,6 +20,9 @@ import { migrate } from './store/migrate'
 import { openPhotoFolder } from './store/photo-folder'
 
 const random = (bytes: number): Uint8Array => new Uint8Array(randomBytes(bytes))
+
+/** How often the server looks whether something has been kept long enough. */
+const TEND_MS = 3_600_000
 
 const openStore = async (config: ReturnType<typeof parseConfig>): Promise<Db> => {
   if (config.libsqlUrl !== null && !config.libsqlUrl.startsWith('file:')) {
@@ -52,19 +57,20 @@ const main = async (): Promise<void> => {
     close: async () => {},
   }
   const { assets, manifest } = openAssets()
-  const app = createApp(
-    {
-      config,
-      openDb: () => shared,
-      photos: openPhotoFolder(paths.photos),
-      now: () => Date.now(),
-      random,
-      log: (record) => console.log(JSON.stringify(record)),
-      fault: (requestId, error) => console.error(requestId, error),
-      manifest,
-    },
-    assets,
-  )
+  const deps: Deps = {
+    config,
+    openDb: () => shared,
+    photos: openPhotoFolder(paths.photos),
+    now: () => Date.now(),
+    random,
+    log: (record) => console.log(JSON.stringify(record)),
+    fault: (requestId, error) => console.error(requestId, error),
+    manifest,
+  }
+  const app = createApp(deps, assets)
+  const look = (): Promise<void> => tend(deps, base64url(random(9)))
+  const tending = setInterval(look, TEND_MS)
+  await look()
   const server = serve(
     {
       hostname: config.host,
@@ -81,6 +87,7 @@ const main = async (): Promise<void> => {
     },
   )
   const stop = (): void => {
+    clearInterval(tending)
     server.close(async () => {
       await db.close()
       lock.release()

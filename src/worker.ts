@@ -1,6 +1,9 @@
 import manifest from '../dist/assets/manifest.json' with { type: 'json' }
 import { createApp, type Outer } from './app'
 import { parseConfig } from './config'
+import { tend } from './routes/acts/upkeep'
+import type { Deps } from './routes/deps'
+import { base64url } from './routes/http/keys'
 import { openHttpDb } from './store/http'
 import { openPhotoBucket } from './store/photo-r2'
 
@@ -8,12 +11,12 @@ type Env = Readonly<Record<string, unknown>> & { readonly PHOTOS?: unknown }
 
 const random = (bytes: number): Uint8Array => crypto.getRandomValues(new Uint8Array(bytes))
 
-const appOf = (env: Env) => {
+const depsOf = (env: Env): Deps => {
   const config = parseConfig(env)
   const url = config.libsqlUrl
   if (url === null) throw new Error('LIBSQL_URL is not set')
   const authToken = config.libsqlToken
-  return createApp({
+  return {
     config,
     // One client for one request: its inner queue may not be shared between requests.
     openDb: () => openHttpDb({ url, ...(authToken ? { authToken } : {}) }),
@@ -27,15 +30,22 @@ const appOf = (env: Env) => {
         error instanceof Error ? `${error.name}: ${error.message}` : 'fault',
       ),
     manifest,
-  })
+  }
 }
 
 let app: ReturnType<typeof createApp> | undefined
 
 export default {
   fetch: (request: Request, env: Env): Response | Promise<Response> => {
-    app ??= appOf(env)
+    app ??= createApp(depsOf(env))
     const outer: Outer = { remote: request.headers.get('cf-connecting-ip') }
     return app.fetch(request, outer)
+  },
+  scheduled: (
+    _event: unknown,
+    env: Env,
+    context: { readonly waitUntil: (work: Promise<unknown>) => void },
+  ): void => {
+    context.waitUntil(tend(depsOf(env), base64url(random(9))))
   },
 }

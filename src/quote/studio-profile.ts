@@ -80,6 +80,14 @@ export const studioProfile = z.strictObject({
   wording: maybe(z.record(z.string().max(120), z.string().min(1).max(2000))),
   /** Paint thresholds, µm, inside the hard limits. */
   limits: maybe(z.record(z.string().max(40), z.number())),
+  /** How long personal data stays by itself; null: until somebody asks. */
+  retention: maybe(
+    z.strictObject({
+      unsentDays: z.int().min(7).max(365),
+      noJobMonths: z.int().min(1).max(240).nullable(),
+      jobMonths: z.int().min(1).max(240).nullable(),
+    }),
+  ),
   /** Who works here and what each may do. */
   team: maybe(
     z

@@ -11,6 +11,8 @@ export type LogRecord = {
   readonly method: string
   readonly status: number
   readonly code?: string
+  /** How many there were, where a run counts something. */
+  readonly count?: number
 }
 
 /** Everything the routes need from outside; the entries choose, tests pass their own. */

@@ -6,6 +6,7 @@ import { docketRoutes } from './api/dockets'
 import { enquiryRoutes } from './api/enquiries'
 import { jobRoutes } from './api/jobs'
 import { officeRoutes } from './api/office'
+import { personalDataRoutes } from './api/personal-data'
 import { quoteRoutes } from './api/quotes'
 import { revisionRoutes } from './api/revisions'
 import { sessionRoutes } from './api/sessions'
@@ -19,6 +20,7 @@ const own: readonly Route[] = [
   ...quoteRoutes,
   ...dayApiRoutes,
   ...docketRoutes,
+  ...personalDataRoutes,
   ...deskRoutes,
   ...revisionRoutes,
   ...jobRoutes,

@@ -10,6 +10,8 @@ import { startHrana } from '../../dev/hrana'
 import { createApp } from '../../src/app'
 import { parseConfig } from '../../src/config'
 import { nodeFetch } from '../../src/node-fetch'
+import { tend } from '../../src/routes/acts/upkeep'
+import type { Deps } from '../../src/routes/deps'
 import type { Db } from '../../src/store/db'
 import { openFileDb } from '../../src/store/file'
 import { openHttpDb } from '../../src/store/http'
@@ -56,7 +58,7 @@ export const openNodeWorld = async (options: WorldOptions): Promise<World> => {
   }
   const clock = { now: BEGIN }
   const logs: string[] = []
-  const app = createApp({
+  const deps: Deps = {
     config: parseConfig({
       OWNER_KEY,
       TRUST_PROXY: options.trustProxy ? '1' : '0',
@@ -69,7 +71,8 @@ export const openNodeWorld = async (options: WorldOptions): Promise<World> => {
     log: (record) => logs.push(JSON.stringify(record)),
     fault: (id, error) => logs.push(`${id} ${error instanceof Error ? error.stack : error}`),
     manifest,
-  })
+  }
+  const app = createApp(deps)
   const server = serve({
     hostname: '127.0.0.1',
     port: 0,
@@ -89,6 +92,7 @@ export const openNodeWorld = async (options: WorldOptions): Promise<World> => {
     resetTrips: () => Object.assign(counts, { reads: 0, writes: 0 }),
     clock,
     ...(hrana ? { hrana } : {}),
+    tend: () => tend(deps, 'tended'),
     close: async () => {
       const closed = once(server, 'close')
       server.close()

@@ -4,11 +4,14 @@ import { join } from 'node:path'
 import { createInterface } from 'node:readline'
 import type { Readable } from 'node:stream'
 import { Miniflare } from 'miniflare'
+import { expect } from 'vitest'
 import { startHrana } from '../../dev/hrana'
 import { workerOptions } from '../../dev/worker-options'
 import { buildWorker } from '../../scripts/build-worker'
 import { copyBase } from './base-db'
 import { OWNER_KEY, type World, type WorldOptions } from './world'
+
+type Scheduled = { readonly scheduled: (event: { readonly cron: string }) => Promise<unknown> }
 
 /** The built Worker in the real edge runtime, its database behind our own endpoint. */
 export const openWorkerWorld = async (options: WorldOptions): Promise<World> => {
@@ -44,6 +47,13 @@ export const openWorkerWorld = async (options: WorldOptions): Promise<World> => 
     },
     resetTrips: () => hrana.reset(),
     hrana,
+    tend: async () => {
+      const worker = await miniflare.getWorker()
+      // Its work after the event is waited for by the runtime, not by this call: look at the log.
+      const before = logs.filter((l) => l.includes('"upkeep"')).length
+      await (worker as unknown as Scheduled).scheduled({ cron: '23 * * * *' })
+      await expect.poll(() => logs.filter((l) => l.includes('"upkeep"')).length).toBe(before + 1)
+    },
     close: async () => {
       await miniflare.dispose()
       await hrana.close()

@@ -25,6 +25,8 @@ export type World = {
   readonly hrana?: HranaServer
   /** UTC ms of the program's clock; on the Worker the clock is the machine's. */
   readonly clock?: { now: number }
+  /** Runs what happens by itself about once an hour. */
+  readonly tend: () => Promise<void>
   readonly close: () => Promise<void>
 }
 

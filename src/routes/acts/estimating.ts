@@ -1,4 +1,5 @@
 import type { Answers } from '../../intake/answers'
+import { script } from '../../intake/script'
 import { benchReadings, doneSets } from '../../jobsheet/readings'
 import { splitLocal, toLocalMinute } from '../../kernel/calendar-zone'
 import type { Adjustment } from '../../quote/adjustment'
@@ -56,7 +57,7 @@ const kept = (input: EstimateInput) => ({
   adjustments: input.adjustments.map(({ why: _, ...figures }) => figures),
 })
 
-const FREE = new Set(['spilled', 'best-thing', 'free-dates', 'paint-code', 'readings-text', 'keep'])
+const FREE = new Set(script.questions.filter((q) => q.kind === 'text').map((q) => q.id))
 const isFree = (id: string): boolean => FREE.has(id)
 
 /** An estimate with its digest and the statement that keeps it. */

@@ -3,11 +3,10 @@ import { TURNS } from '../../docket/states'
 import { estimate } from '../../quote/estimate'
 import { listHeads } from '../../store/heads'
 import { customerLink } from '../acts/customer-link'
-import { checkMatch, deskLoad, openDesk } from '../acts/desk'
+import { deskLoad, openDesk } from '../acts/desk'
 import { openEnquiry } from '../acts/enquiry'
 import { deskInput } from '../acts/estimating'
 import { movesByHand } from '../acts/moving'
-import { eraseMine } from '../acts/my-data'
 import { openShort } from '../acts/opening'
 import { givenAnswers, parseAnswers } from '../acts/parse-answers'
 import { readPlace, writePlace } from '../acts/place'
@@ -224,22 +223,6 @@ export const docketRoutes: readonly Route[] = [
         status: 200,
         json: { lines: isoTimes(desk.lines.filter((l) => l.seq > after)), rev: desk.docket.rev },
       }
-    },
-  }),
-  route({
-    id: 'docket.erase-personal',
-    face: 'api',
-    method: 'DELETE',
-    path: `${base}/:id/personal-data`,
-    rights: 'owner',
-    summary: 'Delete what tells who a customer is; the figures stay.',
-    answers: { 204: null },
-    match: 'required',
-    load,
-    act: (call) => {
-      const desk = openDesk(call.loaded)
-      checkMatch(call, desk)
-      return { status: 204, ...eraseMine(call, desk) }
     },
   }),
 ]

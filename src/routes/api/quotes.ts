@@ -3,8 +3,9 @@ import { selectEstimatesOf } from '../../store/estimates'
 import { agreedRevision, estimateBehind } from '../acts/agreed'
 import { decide, decideExtra, mustAccept, withdraw } from '../acts/deciding'
 import { type Desk, deskLoad, openDesk } from '../acts/desk'
+import { eraseLoad, eraseMine } from '../acts/erasing'
 import { recordFor } from '../acts/handing-over'
-import { eraseMine, myData } from '../acts/my-data'
+import { myData } from '../acts/my-data'
 import { addPhoto, removePhoto } from '../acts/photo'
 import { quoteView } from '../acts/quote-view'
 import { Problem } from '../http/problem'
@@ -198,8 +199,11 @@ export const quoteRoutes: readonly Route[] = [
     answers: { 204: null },
     again: true,
     rate: { name: 'decide', perMinute: 120 },
-    load: ({ params }) => deskLoad(params.id ?? ''),
-    act: (call) => ({ status: 204, ...eraseMine(call, openDesk(call.loaded)) }),
+    load: ({ params }) => eraseLoad(params.id ?? ''),
+    act: (call) => ({
+      status: 204,
+      ...eraseMine(call, openDesk(call.loaded), call.loaded.estimates),
+    }),
   }),
 ]
 

@@ -5,8 +5,8 @@ import { answerText } from '../../words/answer-text'
 import { agreedRevision, estimateBehind } from '../acts/agreed'
 import { withdraw } from '../acts/deciding'
 import { type Desk, openDesk } from '../acts/desk'
+import { eraseLoad, eraseMine } from '../acts/erasing'
 import { recordFor } from '../acts/handing-over'
-import { eraseMine } from '../acts/my-data'
 import { docketCookie, setCookie } from '../http/cookies'
 import { Problem } from '../http/problem'
 import { type Route, route } from '../route'
@@ -122,7 +122,7 @@ export const afterRoutes: readonly Route[] = [
     body: 'form',
     answers: { 303: null },
     rate: { name: 'decide', perMinute: 120 },
-    load,
+    load: ({ params }) => eraseLoad(params.id ?? ''),
     act: (call) => {
       const desk = openDesk(call.loaded)
       if (formOf(call).get('sure') === null) return seeOther(paths.data(desk.id))
@@ -131,7 +131,10 @@ export const afterRoutes: readonly Route[] = [
         secure: call.secure,
         seconds: 0,
       })
-      return seeOther(paths.start, { ...eraseMine(call, desk), cookies: [gone] })
+      return seeOther(paths.start, {
+        ...eraseMine(call, desk, call.loaded.estimates),
+        cookies: [gone],
+      })
     },
   }),
 ]

@@ -3,8 +3,8 @@ import { typedNumber } from '../../intake/typed-number'
 import { minorFromDecimal } from '../../kernel/currency'
 import { paths } from '../../pages/paths'
 import { checkMatch, openDesk } from '../acts/desk'
+import { eraseLoad, eraseMine } from '../acts/erasing'
 import { dateJob } from '../acts/moving'
-import { eraseMine } from '../acts/my-data'
 import { reply } from '../acts/replying'
 import { moveAndTell } from '../acts/telling'
 import { invalid } from '../http/problem'
@@ -100,11 +100,11 @@ export const docketMoveRoutes: readonly Route[] = [
     summary: 'Delete what tells who a customer is.',
     body: 'form',
     answers: { 303: null },
-    load,
+    load: ({ params }) => eraseLoad(params.id ?? ''),
     act: (call) => {
       const desk = openDesk(call.loaded)
       checkMatch(withRev(call, formOf(call)), desk)
-      return seeOther(paths.docket(desk.id), eraseMine(call, desk))
+      return seeOther(paths.docket(desk.id), eraseMine(call, desk, call.loaded.estimates))
     },
   }),
 ]
