@@ -232,7 +232,7 @@ export const pages: Catalogue = {
   'page.record.paid': 'Paid',
   'page.data': 'All you gave us',
   'page.data.see': 'See or delete all you gave us',
-  'page.data.lead': 'This is everything personal we hold about this enquiry.',
+  'page.data.lead': 'This is all we hold about you and your car.',
   'page.data.file': 'The same as a file',
   'page.data.photos': 'Photos',
   'page.data.withdraw': 'Call the enquiry off',
