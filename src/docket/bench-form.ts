@@ -1,6 +1,8 @@
 import { typedNumber } from '../intake/typed-number'
 import { typedWhole } from '../intake/typed-whole'
+import { parseDay } from '../kernel/calendar'
 import { err, ok, type Result } from '../kernel/result'
+import { FIELDS, type Field, MOST_TYPED } from './bench-fields'
 import type { LineKind } from './kinds'
 
 /** What a form holds, however it was sent: one value of a name, or all of them. */
@@ -15,70 +17,14 @@ export type FormFault = {
   readonly params?: Readonly<Record<string, number>>
 }
 
-type Field = {
-  readonly name: string
-  /** Must be given; a line without it says nothing. */
-  readonly must?: true
-  /** Longest text, in characters; absent: a whole number. */
-  readonly text?: number
-  /** Smallest and largest whole number. */
-  readonly from?: number
-  readonly to?: number
-}
-
-const text = (name: string, most: number, must?: true): Field => ({
-  name,
-  text: most,
-  ...(must ? { must } : {}),
-})
-const whole = (name: string, from: number, to: number, must?: true): Field => ({
-  name,
-  from,
-  to,
-  ...(must ? { must } : {}),
-})
-
-/** Characters of what is typed into a line apart from it. */
-export const MOST_TYPED = 4000
-const id = (name: string): Field => text(name, 64, true)
-
-/** The fields of each kind's form, as the line's body takes them (`kinds.ts`; a test holds them together). */
-const FIELDS: Readonly<Partial<Record<LineKind, readonly Field[]>>> = {
-  'checked-in': [
-    whole('mileage', 0, 999_999_999),
-    text('fuel', 40),
-    whole('keys', 0, 20),
-    text('name', MOST_TYPED),
-    text('notes', MOST_TYPED),
-  ],
-  began: [id('step')],
-  'broke-off': [id('step')],
-  done: [id('step'), whole('minutes', 0, 100_000)],
-  unreadable: [id('panel'), text('why', 200, true)],
-  polished: [
-    id('panel'),
-    id('sequence'),
-    whole('sets', 1, 40, true),
-    text('machine', 80),
-    text('pad', 80),
-    text('abrasive', 80),
-    text('speed', 40),
-  ],
-  found: [text('place', 80, true), text('text', 2000, true)],
-  removed: [
-    text('item', 80, true),
-    text('place', 80, true),
-    text('thickness', 40),
-    text('stored', 80),
-  ],
-  refitted: [id('removal')],
-  checked: [id('check'), text('why', MOST_TYPED)],
-  noted: [text('text', MOST_TYPED, true)],
-  struck: [id('line'), text('why', 300, true)],
-}
-
 /** Kinds of lines a form of the sheet writes. */
-export const FORM_KINDS = ['reading', ...Object.keys(FIELDS)] as readonly LineKind[]
+export const FORM_KINDS = [
+  'reading',
+  'gauge-checked',
+  ...Object.keys(FIELDS),
+] as readonly LineKind[]
+
+export { MOST_TYPED }
 
 /** Highest reading a gauge gives, µm, and the most at one place. */
 const MOST_UM = 5000
@@ -97,19 +43,49 @@ const readings = (typed: string): readonly number[] | null => {
 const readingBody = (form: FormValues): Result<Record<string, unknown>, readonly FormFault[]> => {
   const fault = (code: string) => err([{ pointer: '/values', code }])
   const values = readings(form.get('values') ?? '')
+  const spot = form.get('spot')?.trim() ?? ''
   if (values === null) return fault('ERR_NUMBER')
   if (values.length > MOST_VALUES || values.some((v) => v > MOST_UM)) return fault('ERR_TOO_LARGE')
+  if (spot.length > 40)
+    return err([
+      { pointer: '/spot', code: 'ERR_TOO_LONG', params: { most: 40, typed: spot.length } },
+    ])
   return ok({
     panel: form.get('panel') ?? '',
     kind: form.get('of') === 'reference' ? 'reference' : 'panel',
     values,
     ...(form.get('probe') ? { probe: form.get('probe') } : {}),
     ...(form.get('overFilm') === null ? {} : { overFilm: true }),
+    ...(spot === '' ? {} : { spot }),
   })
 }
 
+/** Pairs of what a shim is and what the gauge read on it: `nominal1`, `read1` and so on. */
+export const SHIM_ROWS = [1, 2, 3] as const
+
+const shimsBody = (form: FormValues): Result<Record<string, unknown>, readonly FormFault[]> => {
+  const faults: FormFault[] = []
+  const um = (name: string): number => {
+    const plain = Number(typedNumber(form.get(name)?.trim() ?? '', 1) ?? Number.NaN)
+    if (!(plain >= 0 && plain <= MOST_UM)) faults.push({ pointer: `/${name}`, code: 'ERR_NUMBER' })
+    return plain
+  }
+  const shims = SHIM_ROWS.flatMap((n) => {
+    const given = [form.get(`nominal${n}`), form.get(`read${n}`)].some((v) => v?.trim())
+    return given ? [{ nominal: um(`nominal${n}`), read: um(`read${n}`) }] : []
+  })
+  if (shims.length === 0) return err([{ pointer: '/nominal1', code: 'ERR_REQUIRED' }])
+  if (faults.length > 0) return err(faults)
+  return ok({ shims, ...(form.get('probe') ? { probe: form.get('probe') } : {}) })
+}
+
+const isWhole = (f: Field): boolean => f.text === undefined && !f.of && !f.day
+
 const faultOf = (field: Field, typed: string): Omit<FormFault, 'pointer'> | null => {
   if (typed === '') return field.must ? { code: 'ERR_REQUIRED' } : null
+  if (field.of) return field.of.includes(typed) ? null : { code: 'ERR_VALUE' }
+  if (field.tick) return null
+  if (field.day) return parseDay(typed).ok ? null : { code: 'ERR_DATE_FORMAT' }
   if (field.text !== undefined)
     return typed.length <= field.text
       ? null
@@ -129,13 +105,16 @@ export const benchBody = (
   form: FormValues,
 ): Result<Record<string, unknown>, readonly FormFault[]> => {
   if (kind === 'reading') return readingBody(form)
+  if (kind === 'gauge-checked') return shimsBody(form)
   const body: Record<string, unknown> = {}
   const faults: FormFault[] = []
   for (const field of FIELDS[kind as LineKind] ?? []) {
     const typed = form.get(field.name)?.trim() ?? ''
     const fault = faultOf(field, typed)
     if (fault) faults.push({ pointer: `/${field.name}`, ...fault })
-    else if (typed !== '') body[field.name] = field.text === undefined ? typedWhole(typed) : typed
+    else if (field.tick) {
+      if (field.tick === 'either' || typed !== '') body[field.name] = typed !== ''
+    } else if (typed !== '') body[field.name] = isWhole(field) ? typedWhole(typed) : typed
   }
   if (kind === 'done' && body.minutes !== undefined) body.entered = true
   if (kind === 'checked-in') body.consents = form.all('consents[]')

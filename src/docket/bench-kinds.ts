@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { REMOVED_SORTS } from '../jobsheet/refit'
 import { supplied, wanted } from './in-hand-kinds'
 import { type BenchKind, GOES_BEFORE, HEARD, LOCKING_KEYS, PROBES, RECORDED } from './kind-names'
 import { id, maybe, micrometres, minutes, text, words } from './line-shapes'
@@ -69,6 +70,8 @@ export const benchKinds = {
     thickness: maybe(z.string().max(40)),
     stored: maybe(z.string().max(80)),
     photo: maybe(id),
+    /** What kind of part it is; says which checks it raises. */
+    sort: maybe(z.enum(REMOVED_SORTS)),
     /** It must be back on before this goes back on. */
     before: maybe(z.enum(GOES_BEFORE)),
   }),

@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { SUPPLY, WANTED } from '../jobsheet/in-hand'
+import { SUPPLY, WANTED } from '../jobsheet/supply'
 
 const maybe = z.exactOptional
 const item = z.string().min(1).max(64)

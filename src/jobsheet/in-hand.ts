@@ -1,13 +1,9 @@
 import type { Estimate } from '../quote/estimate-types'
 import { steps as catalogue } from '../quote/steps'
 import { addDaysText } from '../quote/working-day'
+import type { Supply, WantedKind } from './supply'
 
-/** What a job waits for before its car comes. */
-export const WANTED = ['part', 'product', 'key', 'trade'] as const
-export type WantedKind = (typeof WANTED)[number]
-
-export const SUPPLY = ['wanted', 'on-its-way', 'in-hand'] as const
-export type Supply = (typeof SUPPLY)[number]
+export { SUPPLY, type Supply, WANTED, type WantedKind } from './supply'
 
 /** Days each kind takes to come (own estimate); a key is for the customer to bring on the day. */
 export const LEAD_DAYS: Readonly<Record<WantedKind, number>> = {

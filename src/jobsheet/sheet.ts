@@ -3,10 +3,13 @@ import type { Estimate, EstimateStep, PanelPaint } from '../quote/estimate-types
 import type { StepState } from './bench-facts'
 import { type Check, type CheckRecord, checksOf } from './checks'
 import { NO_WORD, type PolishWord } from './polish-word'
+import type { Removal } from './refit'
 
 export type SheetStep = EstimateStep & {
   readonly state: 'waiting' | StepState
   readonly used: number
+  /** Its minutes were entered afterwards, not timed. */
+  readonly entered: boolean
   /** Steps before it that are not done yet; a reason to stop and think, not a lock. */
   readonly before: readonly string[]
   /** `smaller-result`: its yes is still to come; `stop`: the customer wants no more work. */
@@ -28,8 +31,14 @@ export type Sheet = {
 }
 
 export type SheetBench = {
-  readonly steps: Readonly<Record<string, { readonly state: StepState; readonly minutes: number }>>
+  readonly steps: Readonly<
+    Record<
+      string,
+      { readonly state: StepState; readonly minutes: number; readonly entered?: boolean }
+    >
+  >
   readonly checks: Readonly<Record<string, CheckRecord>>
+  readonly removals?: readonly Removal[]
 }
 
 const unique = (all: readonly string[]): readonly string[] => [...new Set(all)]
@@ -87,6 +96,7 @@ export const sheetOf = (
       ...s,
       state: record?.state ?? 'waiting',
       used: record?.minutes ?? 0,
+      entered: record?.entered ?? false,
       before: nearest(s.id, open, before),
       heldBy: isDone(s.id) ? null : (heldByWord(s, word) ?? heldBy(s, open, before)),
     }
@@ -97,7 +107,7 @@ export const sheetOf = (
     steps,
     next: (begun ?? ready)?.id ?? null,
     panels,
-    checks: checksOf(kept, bench.checks),
+    checks: checksOf(kept, bench.checks, bench.removals),
     cautions: unique(kept.flatMap((s) => s.cautions)),
     materials: unique(kept.flatMap((s) => s.materials)),
     minutes: {

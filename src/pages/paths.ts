@@ -54,6 +54,8 @@ export const paths = {
   benchLines: (id: string) => `/bench/${seg(id)}/lines`,
   benchFindings: (id: string) => `/bench/${seg(id)}/findings`,
   benchExtra: (id: string) => `/bench/${seg(id)}/extras`,
+  benchExtraDecision: (id: string, extra: string) =>
+    `/bench/${seg(id)}/extras/${seg(extra)}/decision`,
   handover: (id: string) => `/bench/${seg(id)}/handover`,
   api: '/api',
 } as const

@@ -2,6 +2,7 @@ import type { Child } from 'hono/jsx'
 import type { Offer } from '../docket/kinds'
 import { STATES } from '../docket/states'
 import { beforeOf } from '../jobsheet/before'
+import { suggestionFor } from '../jobsheet/finding-kinds'
 import { sheetOf } from '../jobsheet/sheet'
 import { DEFAULT_PROFILE } from '../quote/studio-profile'
 import { english } from '../words/en'
@@ -26,6 +27,7 @@ import { MyDataPage } from './quote/my-data-page'
 import { QuotePage } from './quote/quote-page'
 import type { QuoteView } from './quote/quote-view'
 import { RecordPage } from './quote/record-page'
+import { sampleBenchMore, sampleReadings } from './sample-bench'
 import { sampleEstimate } from './sample-estimate'
 import { ApiPage } from './studio/api-page'
 import { DevicesPage } from './studio/devices-page'
@@ -152,11 +154,44 @@ const benchOf = (t: Typed, current: string | null) => ({
   ),
   current,
   notes: sampleEstimate.riskNotes,
-  checkIn: null,
-  readings: [],
-  findings: [{ id: 'f1', place: t.name, text: t.text, photoSrc }],
-  removals: [{ id: 'r1', item: t.text, place: 'left', at: 0, by: 'bench', refitted: false }],
-  extras: [{ extra: 'x1', text: t.text, minutes: 40, total: 4_800, within: false, decision: null }],
+  ...sampleBenchMore(t, current),
+  readings: sampleReadings,
+  polished: [],
+  findings: [
+    { id: 'f1', place: t.name, text: t.text, photoSrc, arrival: false, suggestion: null },
+    {
+      id: 'f2',
+      place: t.name,
+      text: t.text,
+      panel: 'bonnet',
+      arrival: true,
+      suggestion: suggestionFor('film-lifts-paint', []),
+    },
+  ],
+  removals: [
+    { id: 'r1', item: t.text, place: 'left', at: 0, by: 'bench', refitted: false },
+    {
+      id: 'r2',
+      item: t.text,
+      place: 'front left',
+      before: 'wheel' as const,
+      sort: 'wheel' as const,
+      at: 0,
+      by: 'bench',
+      refitted: false,
+    },
+  ],
+  extras: [
+    {
+      extra: 'x1',
+      finding: null,
+      text: t.text,
+      minutes: 40,
+      total: 4_800,
+      within: false,
+      decision: null,
+    },
+  ],
   notesText: [],
   facts: [{ prompt: 'How old is the car?', answer: '1974' }],
   unsent: 2,

@@ -135,6 +135,16 @@ export type PanelPaint = {
   readonly why: readonly Phrase[]
   readonly because: readonly string[]
   readonly reasons?: readonly Reason[]
+  /** On the bench: the deepest the owner's written word allows, where that is more; null: no more. */
+  readonly byDecision?: string | null
+  /** On the bench: µm this job took off, as counted with; the fall of the reading, and whether it can be told from the gauge's error. */
+  readonly removed?: {
+    readonly um: number
+    readonly measured: number | null
+    readonly told: boolean
+  }
+  /** On the bench: mean of its reference, µm; null: none read. */
+  readonly reference?: number | null
 }
 
 /** Everything computed from one set of answers; texts are keys, rendered at the rim. */

@@ -42,14 +42,15 @@ it('at 390 px: arrival, steps, readings, findings, what was taken off, an extra,
   await page.locator('#arrival [name="consents[]"][value=drive]').check()
   await page.locator('#arrival [name=notes]').fill('Dent in the left rear door')
   await page.locator('#arrival [name=name]').fill('Ines Example')
-  await press(page, section(bench, 'arrival').getByRole('button'))
+  await press(page, button(bench, 'Write it down'))
   // Refused: named, open again, everything typed and ticked still there.
-  expect(await page.locator('#faults a').getAttribute('href')).toBe('#f-mileage')
+  expect(await page.locator('#faults a').getAttribute('href')).toBe('#f-checked-in-mileage')
   expect(await page.locator('#arrival [name=notes]').inputValue()).toContain('Dent')
   expect(await page.locator('#arrival [value=drive]').isChecked()).toBe(true)
   await page.locator('#arrival [name=mileage]').fill('88 120')
-  await press(page, section(bench, 'arrival').getByRole('button'))
+  await press(page, button(bench, 'Write it down'))
   expect(await section(bench, 'arrival').count()).toBe(0)
+  expect(await section(bench, 'came').textContent()).toContain('Ines Example')
 
   // The first step: begun, then done with minutes of one's own; the next stands there.
   const first = await page.locator('h1').textContent()
@@ -90,23 +91,26 @@ it('at 390 px: arrival, steps, readings, findings, what was taken off, an extra,
 
   // Taken off and put back.
   await unfold(bench, 'Took something off')
-  await page.locator('[name=item]').fill('Left mirror cap')
+  const item = page.locator('#f-removed-item')
+  await item.fill('Spacer 5 mm')
   await page.locator('[name=stored]').fill('Box 3')
-  await press(page, page.locator('form:has([name=item]) button'))
+  await page.locator('#f-removed-before').selectOption('wheel')
+  await press(page, page.locator('form:has(#f-removed-item) button'))
   await page.locator('#faults a').click()
   const where = page.locator('#f-removed-place')
   expect(await where.evaluate((e) => e.ownerDocument.activeElement === e)).toBe(true)
-  expect(await page.locator('[name=item]').inputValue()).toBe('Left mirror cap')
-  await where.fill('Left mirror')
-  await press(page, page.locator('form:has([name=item]) button'))
+  expect(await item.inputValue()).toBe('Spacer 5 mm')
+  expect(await page.locator('#f-removed-before').inputValue()).toBe('wheel')
+  await where.fill('Front left')
+  await press(page, page.locator('form:has(#f-removed-item) button'))
   expect(await section(bench, 'removals').textContent()).toContain('Box 3')
 
   // Found, with a picture that opens.
   await unfold(bench, 'Found something')
-  await page.locator('#f-found').fill('Rust under the mat')
+  await page.locator('#f-found-text').fill('Rust under the mat')
   await press(page, button(bench, 'Keep the finding'))
-  expect(await page.locator('#f-found').inputValue()).toBe('Rust under the mat')
-  await page.locator('#findings [name=place]').fill('Boot floor')
+  expect(await page.locator('#f-found-text').inputValue()).toBe('Rust under the mat')
+  await page.locator('#f-found-place').fill('Boot floor')
   await page
     .locator('#f-found-file')
     .setInputFiles({ name: 'rust.png', mimeType: 'image/png', buffer: picture() })
@@ -134,7 +138,7 @@ it('at 390 px: arrival, steps, readings, findings, what was taken off, an extra,
   await page.goto(`/bench/${id}/handover`)
   const blockers = page.locator('.note.stop li')
   const named = (await blockers.allTextContents()).join(' | ')
-  expect(named).toContain('Left mirror cap')
+  expect(named).toContain('Spacer 5 mm')
   expect(named).toContain('has no answer')
   expect(named).toContain('Wheel nuts')
   await press(page, button(bench, 'Hand over'))
@@ -149,7 +153,7 @@ it('at 390 px: arrival, steps, readings, findings, what was taken off, an extra,
   expect(await notes.nth(1).textContent()).not.toContain('Do not begin')
 
   // Back on, and every check done or left out with a reason.
-  await press(page, button(bench, 'Back on Left mirror cap'))
+  await press(page, button(bench, 'Back on Spacer 5 mm'))
   const checks = page.locator('#checks li')
   const open = page.locator('#checks li:has(form)')
   const total = await checks.count()

@@ -112,6 +112,10 @@ const SAMPLES: Readonly<Record<string, Given>> = {
   'page.bench.line': { stage: 'dated', form: () => ({ kind: 'noted', text: 'Grit.' }) },
   'page.bench.finding': { stage: 'dated', form: () => ({ place: 'bonnet', text: 'A chip.' }) },
   'page.bench.extra': { stage: 'dated', form: () => ({ text: 'A torn seal', minutes: '30' }) },
+  'page.bench.extra-decision': {
+    stage: 'dated',
+    form: () => ({ decision: 'agree', name: 'Robin Ash' }),
+  },
   'page.handover': { stage: 'dated' },
   'page.handover.done': { stage: 'dated', form: nothing, status: 409 },
 }

@@ -5,15 +5,25 @@ import { ErrorSummary } from '../parts/error-summary'
 import { NoteView } from '../parts/note-view'
 import { PanelTable } from '../parts/panel-table'
 import { paths } from '../paths'
+import { AllowedForm } from './allowed-form'
 import { type BenchView, panelsOfSheet } from './bench-view'
 import { CheckIn } from './check-in'
 import { Checks } from './checks'
 import { CurrentStep, sheetStepName } from './current-step'
+import { DayPart } from './day-part'
 import { Findings } from './findings'
+import { GaugeForm } from './gauge-form'
+import { lineFieldId } from './line-field'
 import { PaperSheet } from './paper-sheet'
+import { PasteForm } from './paste-form'
+import { PolishedForm } from './polished-form'
 import { ReadingForm } from './reading-form'
+import { ReadingList } from './reading-list'
+import { RecordedPart } from './recorded-part'
 import { Removals } from './removals'
 import { StepList } from './step-list'
+import { SupplyPart } from './supply-part'
+import { Timers } from './timers'
 import { Told } from './told'
 
 export type BenchPageProps = {
@@ -41,6 +51,10 @@ const paintIsRead = (view: BenchView): boolean =>
   view.sheet.panels.length > 0 &&
   (view.readings.length > 0 || view.sheet.steps.some((s) => MEASURING.has(s.id)))
 
+/** Panels that were read and have no reference, in walking order. */
+const unreferenced = (view: BenchView): readonly string[] =>
+  view.sheet.panels.filter((p) => p.total !== null && !p.reference).map((p) => p.panel)
+
 const measures = (view: BenchView): boolean => view.current !== null && MEASURING.has(view.current)
 
 /** A part of the sheet that is there when wanted: one thing at a time stands open. */
@@ -62,21 +76,52 @@ const Fold: FC<{
 )
 
 /** Forms of the reading part, by the kind of line they write. */
-const MEASURED = new Set(['reading', 'unreadable', 'polished'])
+const MEASURED = new Set([
+  'reading',
+  'unreadable',
+  'polished',
+  'gauge-checked',
+  'allowed',
+  'pasted',
+  'struck',
+])
+
+/** Kinds whose fields bear ids of their own, each named after its kind. */
+const OWN_IDS = new Set([
+  'checked-in',
+  'gauge-checked',
+  'polished',
+  'allowed',
+  'removed',
+  'film-answered',
+  'timer-set',
+  'crew-changed',
+  'stayed-overnight',
+  'recorded',
+  'wanted',
+])
 
 /** Fields of the refused form that bear an id of their own. */
 const idsOf = (kept: Kept | undefined): Readonly<Record<string, string>> => {
-  switch (keptOne(kept, 'kind')) {
-    case 'found':
-      return { text: 'f-found', file: 'f-found-file' }
+  const kind = keptOne(kept, 'kind')
+  const all = (of: string): Readonly<Record<string, string>> =>
+    Object.fromEntries(Object.keys(kept ?? {}).map((name) => [name, lineFieldId(of, name)]))
+  if (OWN_IDS.has(kind)) return { ...all(kind), file: `f-${kind}-file` }
+  switch (kind) {
+    case 'found': {
+      const of = keptOne(kept, 'arrival') ? 'damage' : 'found'
+      return { ...all(of), file: `f-${of}-file` }
+    }
     case 'extra-asked':
       return { text: 'f-extra', minutes: 'f-extra-minutes' }
-    case 'removed':
-      return { place: 'f-removed-place' }
+    case 'extra-decided':
+      return { name: `f-phone-${keptOne(kept, 'extra')}` }
+    case 'supplied':
+      return all(`supplied-${keptOne(kept, 'item')}`)
+    case 'struck':
+      return all(`struck-${keptOne(kept, 'line')}`)
     case 'unreadable':
       return { panel: 'f-unreadable-panel', why: 'f-unreadable-why' }
-    case 'polished':
-      return { panel: 'f-polished-panel' }
     case 'checked':
       return { why: `f-waive-${keptOne(kept, 'check')}` }
     default:
@@ -91,13 +136,17 @@ export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
   const step = view.sheet.steps.find((s) => s.id === view.current)
   const last = view.readings.at(-1)
   const refused = { ...(errors ? { errors } : {}), ...(kept ? { kept } : {}) }
+  const part = { words, view, once, ...refused }
   const panel = step?.places.find((place) => panelsOfSheet(view).includes(place)) ?? last?.panel
   return (
     <>
       <ErrorSummary words={words} errors={errors} ids={idsOf(kept)} />
       <CheckIn words={words} view={view} once={once} {...refused} />
       {step ? (
-        <CurrentStep words={words} id={view.id} once={once} step={step} {...refused} />
+        <>
+          <CurrentStep {...part} step={step} />
+          <Timers {...part} step={step.id} />
+        </>
       ) : (
         <section>
           <h1>{words.say('page.steps.all-done')}</h1>
@@ -116,18 +165,24 @@ export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
             open={measures(view) || MEASURED.has(keptOne(refused.kept, 'kind'))}
             screenOnly
           >
+            <GaugeForm {...part} probe={last?.probe ?? 'magnetic'} />
             <ReadingForm
               words={words}
               id={view.id}
               once={once}
               panels={panelsOfSheet(view)}
+              unreferenced={unreferenced(view)}
               {...(panel ? { panel } : {})}
               {...(last?.probe ? { probe: last.probe } : {})}
               {...refused}
             />
+            <PasteForm {...part} probe={last?.probe ?? 'magnetic'} />
+            <ReadingList {...part} />
+            <PolishedForm {...part} {...(panel ? { panel } : {})} />
+            <AllowedForm {...part} {...(panel ? { panel } : {})} />
           </Fold>
           <Fold id="panels" title={words.say('page.panels.open')} open={measures(view)}>
-            <PanelTable words={words} panels={view.sheet.panels} />
+            <PanelTable words={words} panels={view.sheet.panels} bench />
           </Fold>
         </>
       ) : null}
@@ -144,9 +199,12 @@ export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
       ) : null}
       <StepList words={words} view={view} />
       <Told words={words} view={view} />
-      <Findings words={words} view={view} once={once} {...refused} />
-      <Removals words={words} view={view} once={once} {...refused} />
-      <Checks words={words} view={view} once={once} {...refused} />
+      <Findings {...part} />
+      <Removals {...part} />
+      <SupplyPart {...part} />
+      <DayPart {...part} />
+      <RecordedPart {...part} />
+      <Checks {...part} />
       <PaperSheet words={words} view={view} />
       <section class="screen-only">
         <div class="acts">

@@ -1,17 +1,25 @@
 import type { Bench } from '../../docket/bench'
+import type { Suggestion } from '../../jobsheet/finding-kinds'
 import type { Sheet } from '../../jobsheet/sheet'
 import type { Note } from '../../quote/estimate-types'
 import type { Words } from '../../words/render'
 import type { Refused } from '../parts/refused'
+import type { ViewMore } from './view-more'
 
 export type FindingView = {
   readonly id: string
   readonly place: string
   readonly text: string
   readonly photoSrc?: string
+  readonly panel?: string
+  /** Seen when the car came. */
+  readonly arrival: boolean
+  readonly suggestion: Suggestion | null
 }
 
 export type BenchExtraView = {
+  /** The finding it was asked from. */
+  readonly finding: string | null
   readonly extra: string
   readonly text: string
   readonly minutes: number
@@ -21,7 +29,7 @@ export type BenchExtraView = {
 }
 
 /** A job as the bench sees it: plain data, so that it can be shown without a signal. */
-export type BenchView = {
+export type BenchView = ViewMore & {
   readonly id: string
   readonly reference: string
   readonly car: string
@@ -31,6 +39,7 @@ export type BenchView = {
   readonly notes: readonly Note[]
   readonly checkIn: Bench['checkIn']
   readonly readings: Bench['readings']
+  readonly polished: Bench['polished']
   readonly findings: readonly FindingView[]
   readonly removals: Bench['removals']
   readonly extras: readonly BenchExtraView[]

@@ -1,14 +1,17 @@
 import { fold } from '../../docket/fold'
 import { BENCH_KINDS } from '../../docket/kind-names'
 import type { Line } from '../../docket/line'
+import { suggestionFor } from '../../jobsheet/finding-kinds'
 import { panelsNow } from '../../jobsheet/panels-now'
 import { polishWord } from '../../jobsheet/polish-word'
 import { type Before, sheetOf } from '../../jobsheet/sheet'
+import type { Zone } from '../../kernel/calendar'
 import type { EstimateStep, Note } from '../../quote/estimate-types'
 import type { PaintInput } from '../../quote/paint'
 import type { PaintCase } from '../../quote/paint-of'
 import { paths } from '../paths'
 import type { BenchView } from './bench-view'
+import { viewMore } from './view-more'
 
 /**
  * What a device carries of a job: plain data from which the sheet is made, on the server and without
@@ -23,7 +26,11 @@ export type Carried = {
   readonly steps: readonly EstimateStep[]
   readonly before: Before
   readonly notes: readonly Note[]
+  /** What the estimate reckoned may turn up, minutes each. */
+  readonly couldAdd: readonly { readonly id: string; readonly minutes: number }[]
   readonly paint: PaintCase
+  /** The studio's clock. */
+  readonly zone: Zone
   readonly limits?: PaintInput['settings']
   readonly facts: readonly { readonly prompt: string; readonly answer: string }[]
   /** The lines the sheet is folded from, and the texts they refer to. */
@@ -56,7 +63,7 @@ const NOTHING: Own = { lines: [], texts: {} }
 /** The sheet as it stands with what this device wrote; a line that has arrived counts once. */
 export const viewOf = (carried: Carried, step: string | null, own: Own = NOTHING): BenchView => {
   const there = new Set(carried.lines.map((l) => l.id))
-  const { bench, extras, reIssues } = fold([
+  const { bench, extras, reIssues, dated } = fold([
     ...carried.lines,
     ...own.lines.filter((line) => !there.has(line.id)),
   ])
@@ -69,24 +76,31 @@ export const viewOf = (carried: Carried, step: string | null, own: Own = NOTHING
   )
   const text = (ref: { readonly text: string }): string =>
     carried.texts[ref.text] ?? own.texts[ref.text] ?? ''
+  const current = step !== null && sheet.steps.some((s) => s.id === step) ? step : sheet.next
   return {
+    ...viewMore(bench, sheet, current, text, carried.zone, dated),
     id: carried.id,
     reference: carried.reference,
     car: carried.car,
     sheet,
-    current: step !== null && sheet.steps.some((s) => s.id === step) ? step : sheet.next,
+    current,
     notes: carried.notes,
     checkIn: bench.checkIn,
     readings: bench.readings,
+    polished: bench.polished,
     findings: bench.findings.map((f) => ({
       id: f.id,
       place: f.place,
       text: text(f.text),
       ...(f.photo ? { photoSrc: paths.docketPhoto(carried.id, f.photo) } : {}),
+      ...(f.panel ? { panel: f.panel } : {}),
+      arrival: f.arrival === true,
+      suggestion: suggestionFor(f.suggests, carried.couldAdd),
     })),
     removals: bench.removals,
     extras: extras.map((e) => ({
       extra: e.extra,
+      finding: e.finding ?? null,
       text: text(e.text),
       minutes: e.minutes,
       total: e.amount + e.tax,

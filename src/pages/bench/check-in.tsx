@@ -1,82 +1,101 @@
 import type { FC } from 'hono/jsx'
+import { LOCKING_KEYS } from '../../docket/kind-names'
 import { Button } from '../parts/button'
-import { Field } from '../parts/field'
-import { isRefused, refusedForm, typed } from '../parts/refused'
+import { isRefused, refusedForm } from '../parts/refused'
 import { Tick } from '../parts/tick'
+import { ArrivalDamage } from './arrival-damage'
 import type { SheetPart } from './bench-view'
+import { Came } from './came'
+import { LineField, LineSelect } from './line-field'
 import { LineForm } from './line-form'
 
-/** What came with the car: distance, keys, consents, and what was seen on arrival. */
-export const CheckIn: FC<SheetPart> = ({ words, view, once, ...refused }) => {
-  const came = refusedForm(refused, { kind: 'checked-in' })
-  const allowed = came.kept?.['consents[]'] ?? []
-  return view.checkIn ? null : (
+export const CONSENTS = ['drive', 'photos', 'stickers'] as const
+
+/** What came with the car, before any water: distance, keys, lamps, valuables, consents, damage. */
+export const CheckIn: FC<SheetPart> = (p) => {
+  const { words, view, once, errors, kept } = p
+  const refused = refusedForm(
+    { ...(errors ? { errors } : {}), ...(kept ? { kept } : {}) },
+    {
+      kind: 'checked-in',
+    },
+  )
+  const allowed = refused.kept?.['consents[]'] ?? []
+  const of = { kind: 'checked-in', refused }
+  if (view.checkIn) return <Came {...p} />
+  return (
     <section class="screen-only" id="arrival">
-      <details open={isRefused(came)}>
+      <details open={isRefused(refused)}>
         <summary>{words.say('page.arrival')}</summary>
         <LineForm id={view.id} kind="checked-in" once={`${once}-arrival`}>
           <div class="pair">
-            <Field
+            <LineField
+              {...of}
               name="mileage"
               label={words.say('page.arrival.mileage')}
               inputmode="numeric"
               short
-              {...typed(came, 'mileage')}
             />
-            <Field
-              name="keys"
-              label={words.say('page.arrival.keys')}
-              inputmode="numeric"
-              short
-              {...typed(came, 'keys')}
-            />
-            <Field
+            <LineField
+              {...of}
               name="fuel"
               label={words.say('page.arrival.fuel')}
               maxlength={40}
               short
-              {...typed(came, 'fuel')}
+            />
+            <LineField
+              {...of}
+              name="keys"
+              label={words.say('page.arrival.keys')}
+              inputmode="numeric"
+              short
             />
           </div>
-          <Tick
-            type="checkbox"
-            name="consents[]"
-            value="drive"
-            label={words.say('page.consent.drive')}
-            checked={allowed.includes('drive')}
+          <LineSelect
+            {...of}
+            words={words}
+            name="lockingKey"
+            label={words.say('page.arrival.locking-key')}
+            values={LOCKING_KEYS}
+            of="page.locking-key."
+            none={words.say('page.locking-key.not-asked')}
           />
-          <Tick
-            type="checkbox"
-            name="consents[]"
-            value="photos"
-            label={words.say('page.consent.photos')}
-            checked={allowed.includes('photos')}
+          <LineField
+            {...of}
+            name="warnings"
+            label={words.say('page.arrival.warnings')}
+            hint={words.say('page.arrival.warnings.hint')}
+            maxlength={400}
           />
-          <Tick
-            type="checkbox"
-            name="consents[]"
-            value="stickers"
-            label={words.say('page.consent.stickers')}
-            checked={allowed.includes('stickers')}
+          <LineField
+            {...of}
+            name="valuables"
+            label={words.say('page.arrival.valuables')}
+            maxlength={400}
           />
-          <Field
+          <LineField
+            {...of}
             name="notes"
             label={words.say('page.arrival.notes')}
             rows={3}
             maxlength={4000}
-            {...typed(came, 'notes')}
           />
-          <Field
-            name="name"
-            label={words.say('page.arrival.name')}
-            maxlength={200}
-            {...typed(came, 'name')}
-          />
+          {CONSENTS.map((consent) => (
+            <Tick
+              type="checkbox"
+              name="consents[]"
+              value={consent}
+              label={words.say(`page.consent.${consent}`)}
+              checked={allowed.includes(consent)}
+            />
+          ))}
+          <LineField {...of} name="name" label={words.say('page.arrival.name')} maxlength={200} />
           <div class="acts">
             <Button>{words.say('page.arrival.keep')}</Button>
           </div>
         </LineForm>
       </details>
+      <ArrivalDamage {...p} />
     </section>
   )
 }

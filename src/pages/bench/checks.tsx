@@ -19,6 +19,9 @@ export const Checks: FC<SheetPart> = ({ words, view, once, ...refused }) =>
               {words.say(`page.check.${c.state}`)}
               {c.blocks && c.state === 'open' ? ` ${words.say('page.check.blocks')}` : ''}
             </span>
+            {c.items.length > 0 ? (
+              <p class="quietly">{words.say('page.check.from', { what: c.items })}</p>
+            ) : null}
             {c.state === 'open' ? (
               <div class="screen-only">
                 <LineForm

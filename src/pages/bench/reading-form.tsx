@@ -1,6 +1,5 @@
 import type { FC } from 'hono/jsx'
 import { PROBES } from '../../docket/kind-names'
-import { sequenceIds } from '../../quote/paint'
 import type { Words } from '../../words/render'
 import { type FieldError, type Kept, keptOne } from '../frame'
 import { Button } from '../parts/button'
@@ -18,6 +17,8 @@ export type ReadingFormProps = {
   /** The panel chosen last, or the step's. */
   readonly panel?: string
   readonly probe?: string
+  /** Panels that were read without a reference: nothing is cut on them. */
+  readonly unreferenced?: readonly string[]
   readonly errors?: readonly FieldError[]
   readonly kept?: Kept
 }
@@ -49,10 +50,19 @@ export const ReadingForm: FC<ReadingFormProps> = (p) => {
   const { words, id, once, panels } = p
   const read = refusedForm(p, { kind: 'reading' })
   const unread = refusedForm(p, { kind: 'unreadable' })
-  const work = refusedForm(p, { kind: 'polished' })
   const of = keptOne(read.kept, 'of', 'panel')
   return (
     <>
+      {p.unreferenced && p.unreferenced.length > 0 ? (
+        <div class="note decide">
+          <p>
+            {words.say('page.reading.references-first', {
+              n: p.unreferenced.length,
+              what: p.unreferenced.map((each) => words.say(`panel.${each}`)),
+            })}
+          </p>
+        </div>
+      ) : null}
       <LineForm id={id} kind="reading" once={`${once}-reading`}>
         <Select
           name="panel"
@@ -86,6 +96,13 @@ export const ReadingForm: FC<ReadingFormProps> = (p) => {
             checked={of === 'reference'}
           />
         </fieldset>
+        <Field
+          name="spot"
+          label={words.say('page.reading.spot')}
+          hint={words.say('page.reading.spot.hint')}
+          maxlength={40}
+          {...typed(read, 'spot')}
+        />
         <Tick
           type="checkbox"
           name="overFilm"
@@ -122,58 +139,6 @@ export const ReadingForm: FC<ReadingFormProps> = (p) => {
           />
           <div class="acts">
             <Button quiet>{words.say('page.reading.cannot.keep')}</Button>
-          </div>
-        </LineForm>
-      </details>
-      <details open={isRefused(work)}>
-        <summary>{words.say('page.polished')}</summary>
-        <LineForm id={id} kind="polished" once={`${once}-polished`}>
-          <Select
-            name="panel"
-            id="f-polished-panel"
-            label={words.say('page.panel')}
-            options={panelChoices(words, panels)}
-            value={keptOne(work.kept, 'panel')}
-          />
-          <Select
-            name="sequence"
-            label={words.say('page.polished.what')}
-            options={sequenceIds.map((v) => ({ value: v, label: words.say(`sequence.${v}`) }))}
-            value={keptOne(work.kept, 'sequence')}
-          />
-          <Field
-            name="sets"
-            label={words.say('page.polished.sets')}
-            inputmode="numeric"
-            short
-            {...typed(work, 'sets', '1')}
-          />
-          <Field
-            name="machine"
-            label={words.say('page.polished.machine')}
-            maxlength={80}
-            {...typed(work, 'machine')}
-          />
-          <Field
-            name="pad"
-            label={words.say('page.polished.pad')}
-            maxlength={80}
-            {...typed(work, 'pad')}
-          />
-          <Field
-            name="abrasive"
-            label={words.say('page.polished.abrasive')}
-            maxlength={80}
-            {...typed(work, 'abrasive')}
-          />
-          <Field
-            name="speed"
-            label={words.say('page.polished.speed')}
-            maxlength={40}
-            {...typed(work, 'speed')}
-          />
-          <div class="acts">
-            <Button quiet>{words.say('page.polished.keep')}</Button>
           </div>
         </LineForm>
       </details>

@@ -10,10 +10,42 @@ export type PanelTableProps = {
   readonly panels: readonly PanelPaint[]
   /** For the office: the limits behind each verdict as well. */
   readonly full?: boolean
+  /** For the bench: what this job took off, and the deepest that may still be run. */
+  readonly bench?: boolean
 }
 
+/** What this job took off, as counted with, and whether the gauge can tell. */
+const Removed: FC<{ readonly words: Words; readonly panel: PanelPaint }> = ({ words, panel }) => {
+  const { removed } = panel
+  if (!removed || removed.um <= 0) return null
+  return (
+    <p>
+      {words.say('page.panel.removed', { v: Math.round(removed.um * 10) / 10 })}{' '}
+      {removed.measured === null
+        ? ''
+        : words.say(removed.told ? 'page.panel.removed.told' : 'page.panel.removed.untold', {
+            v: Math.round(removed.measured * 10) / 10,
+          })}
+    </p>
+  )
+}
+
+/** The deepest that may be run now, and what the owner's written word would allow besides. */
+const Deepest: FC<{ readonly words: Words; readonly panel: PanelPaint }> = ({ words, panel }) => (
+  <>
+    {panel.deepest && panel.verdict !== 'stop' && panel.verdict !== 'cannot-be-read' ? (
+      <p>{words.say('page.panel.deepest', { what: words.say(`sequence.${panel.deepest}`) })}</p>
+    ) : null}
+    {panel.byDecision ? (
+      <p>
+        {words.say('page.panel.by-decision', { what: words.say(`sequence.${panel.byDecision}`) })}
+      </p>
+    ) : null}
+  </>
+)
+
 /** Panels in walking order: what was read, what lies on top, what may still come off, in one word why. */
-export const PanelTable: FC<PanelTableProps> = ({ words, panels, full }) => (
+export const PanelTable: FC<PanelTableProps> = ({ words, panels, full, bench }) => (
   <table class="stack">
     <caption>{words.say('page.panels.order')}</caption>
     <thead>
@@ -56,6 +88,12 @@ export const PanelTable: FC<PanelTableProps> = ({ words, panels, full }) => (
             </td>
             <td data-label={words.say('page.panel.verdict')}>
               {words.say(`verdict.${p.verdict}`)}
+              {bench ? (
+                <>
+                  <Deepest words={words} panel={p} />
+                  <Removed words={words} panel={p} />
+                </>
+              ) : null}
               <Why
                 words={words}
                 because={p.because}

@@ -3,6 +3,7 @@ export { assessCar, type PaintAssessment, type PaintInput } from './assess-car'
 export type { PanelAssessment } from './assess-panel'
 export { type LimitKey, limits, type PaintSettings } from './constants'
 export { type Defect, type Expectation, expectationOf, shareRemoved } from './expectation'
+export { e376Band } from './gauge'
 export { zoneAllowsMachine } from './guards'
 export type { RemovedInJob, SetsDone } from './removed'
 export {

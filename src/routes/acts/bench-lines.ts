@@ -8,6 +8,7 @@ import { insertText } from '../../store/texts'
 import { type Fault, invalid, tooLong } from '../http/problem'
 import { faultsOf } from '../http/read-input'
 import type { Call, Load } from '../route'
+import { decisionFaults } from './bench-guards'
 import { benchFaults, benchTime, mayWrite } from './bench-rules'
 import { appendLines, byOf, type Desk } from './desk'
 
@@ -106,7 +107,9 @@ export const addBenchLines = (
       return
     }
     const wrong = benchFaults(line, desk.lines, call.studio.words, call.who)
-    for (const f of [...long, ...wrong])
+    const beyond =
+      line.kind === 'allowed' && wrong.length === 0 ? decisionFaults(call, desk, line.body) : []
+    for (const f of [...long, ...wrong, ...beyond])
       faults.push({ ...f, pointer: `/lines/${i}/body${f.pointer}` })
     texts.push(...own)
     lines.push({

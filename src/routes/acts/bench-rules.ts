@@ -52,10 +52,20 @@ const strikeFaults = (
   return may ? [] : [{ pointer: '/line', code: 'ERR_VALUE' }]
 }
 
+/** A check is left out only with a reason. */
+const waiverFaults = ({ kind, body }: Given): readonly Fault[] =>
+  kind === 'checked' && body.waived === true && body.why === undefined
+    ? [{ pointer: '/why', code: 'ERR_REQUIRED' }]
+    : []
+
 /** What is wrong with a bench line besides its shape; pointers into its body. */
 export const benchFaults = (
   line: Given,
   lines: readonly { readonly id: string; readonly kind: string }[],
   words: Words,
   who: Who,
-): readonly Fault[] => [...panelFaults(line, words), ...strikeFaults(line, lines, who)]
+): readonly Fault[] => [
+  ...panelFaults(line, words),
+  ...strikeFaults(line, lines, who),
+  ...waiverFaults(line),
+]

@@ -34,6 +34,8 @@ export const carriedOf = (
     steps: estimate.steps.map(({ reasons: _, ...step }) => step),
     before: beforeOf(estimate.steps),
     notes: estimate.riskNotes.map(({ reasons: _, ...note }) => note),
+    couldAdd: estimate.couldAdd.map(({ id, minutes }) => ({ id, minutes })),
+    zone: studio.engine.zone,
     paint: paintCaseOf(desk.answers, nowYear),
     ...(limits ? { limits } : {}),
     facts: benchFacts(desk, studio.words).map(({ prompt, answer }) => ({ prompt, answer })),

@@ -2,13 +2,41 @@ import * as z from 'zod'
 import { benchBody } from '../../docket/bench-form'
 import { paths } from '../../pages/paths'
 import { addBenchLines } from '../acts/bench-lines'
+import { decideExtra } from '../acts/deciding'
 import { openDesk } from '../acts/desk'
 import { askExtra } from '../acts/extras'
 import { addPhoto } from '../acts/photo'
 import { invalid } from '../http/problem'
 import { type Route, route } from '../route'
+import { pageLines } from './bench-page-lines'
 import { benchPage, load, pageLine, subject } from './bench-render'
 import { formOf, orAgain, seeOther, textOf, wholeOf } from './page'
+
+/** The part of the sheet each kind of line stands in, to come back to. */
+const PART: Readonly<Record<string, string>> = {
+  found: 'findings',
+  removed: 'removals',
+  refitted: 'removals',
+  reading: 'reading',
+  pasted: 'reading',
+  unreadable: 'reading',
+  'gauge-checked': 'reading',
+  polished: 'panels',
+  allowed: 'panels',
+  'film-answered': 'findings',
+  'crew-changed': 'day',
+  'stayed-overnight': 'day',
+  wanted: 'parts',
+  supplied: 'parts',
+  recorded: 'recorded',
+  checked: 'checks',
+}
+
+/** Where the sheet goes on after a line: at the step it was written at, in the part it belongs to. */
+const backTo = (id: string, kind: string, step: string | null): string => {
+  const at = step !== null && kind === 'refitted' ? paths.benchStep(id, step) : paths.bench(id)
+  return kind in PART && !(step !== null && kind === 'refitted') ? `${at}#${PART[kind]}` : at
+}
 
 export const benchPageRoutes: readonly Route[] = [
   route({
@@ -43,10 +71,9 @@ export const benchPageRoutes: readonly Route[] = [
       const kind = form.get('kind') ?? ''
       return orAgain(
         () => {
-          const body = benchBody(kind, form)
-          if (!body.ok) throw invalid(body.error)
-          const done = addBenchLines(call, desk, [pageLine(call, desk, kind, body.value)])
-          return seeOther(paths.bench(desk.id), { writes: done.writes })
+          const lines = pageLines(call, desk, call.loaded.estimates, kind, form)
+          const done = addBenchLines(call, desk, lines)
+          return seeOther(backTo(desk.id, kind, form.get('step')), { writes: done.writes })
         },
         (problem) => benchPage(call, desk, call.loaded.estimates, form.get('step'), problem),
       )
@@ -68,19 +95,17 @@ export const benchPageRoutes: readonly Route[] = [
       const form = formOf(call)
       return orAgain(
         async () => {
-          const place = textOf(form, 'place', 80)
-          const text = textOf(form, 'text', 2000)
-          if (!place) throw invalid([{ pointer: '/place', code: 'ERR_REQUIRED' }])
-          if (!text) throw invalid([{ pointer: '/text', code: 'ERR_REQUIRED' }])
+          const kind = form.get('kind') === 'removed' ? 'removed' : 'found'
+          const body = benchBody(kind, form)
+          if (!body.ok) throw invalid(body.error)
           const photo = form.file('file') ? await addPhoto(call, desk, subject(form)) : null
           const base = photo ? { ...desk, lines: [...desk.lines, ...photo.placed] } : desk
-          const line = pageLine(call, base, 'found', {
-            place,
-            text,
+          const line = pageLine(call, base, kind, {
+            ...body.value,
             ...(photo ? { photo: photo.id } : {}),
           })
           const done = addBenchLines(call, base, [line])
-          return seeOther(`${paths.bench(desk.id)}#findings`, {
+          return seeOther(backTo(desk.id, kind, form.get('step')), {
             writes: [...(photo?.writes ?? []), ...done.writes],
             ...(photo ? { before: photo.before, undo: photo.undo } : {}),
           })
@@ -110,7 +135,34 @@ export const benchPageRoutes: readonly Route[] = [
           if (!text) throw invalid([{ pointer: '/text', code: 'ERR_REQUIRED' }])
           if (minutes === undefined || !(minutes >= 0 && minutes <= 10_000))
             throw invalid([{ pointer: '/minutes', code: 'ERR_NUMBER' }])
-          const done = askExtra(call, desk, { text, minutes })
+          const finding = desk.docket.bench.findings.find((f) => f.id === form.get('finding'))?.id
+          const done = askExtra(call, desk, { text, minutes, finding })
+          return seeOther(`${paths.bench(desk.id)}#findings`, { writes: done.writes })
+        },
+        (problem) => benchPage(call, desk, call.loaded.estimates, null, problem),
+      )
+    },
+  }),
+  route({
+    id: 'page.bench.extra-decision',
+    face: 'page',
+    method: 'POST',
+    path: '/bench/:id/extras/:extra/decision',
+    rights: 'bench',
+    summary: 'Write down what the customer said of extra work by phone.',
+    body: 'form',
+    answers: { 303: null },
+    load,
+    act: (call) => {
+      const desk = openDesk(call.loaded)
+      const form = formOf(call)
+      return orAgain(
+        () => {
+          const name = textOf(form, 'name', 200)
+          if (!name) throw invalid([{ pointer: '/name', code: 'ERR_REQUIRED' }])
+          const decision = form.get('decision') === 'agree' ? 'agree' : 'refuse'
+          const extra = call.params.extra ?? ''
+          const done = decideExtra(call, desk, extra, { decision, name }, 'phone')
           return seeOther(`${paths.bench(desk.id)}#findings`, { writes: done.writes })
         },
         (problem) => benchPage(call, desk, call.loaded.estimates, null, problem),

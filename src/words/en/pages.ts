@@ -1,7 +1,10 @@
 import type { Catalogue } from '../render'
+import { benchRules } from './bench-rules'
 import { pagesBench } from './pages-bench'
+
 import { customerWords } from './pages-customer'
 import { pagesDesk } from './pages-desk'
+import { pagesSheet } from './pages-sheet'
 import { pagesStudio } from './pages-studio'
 
 /** Every word of the pages that is not a question, a step or a note. */
@@ -10,6 +13,8 @@ export const pages: Catalogue = {
   ...pagesDesk,
   ...pagesStudio,
   ...pagesBench,
+  ...pagesSheet,
+  ...benchRules,
   'page.skip': 'To the page',
   'page.nav': 'Places',
   'page.yes': 'Yes',

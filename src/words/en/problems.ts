@@ -63,6 +63,14 @@ export const problemWords: Catalogue = {
   'error.ERR_PLACES':
     'Keep the places in braces as they are in the sentence above; a message needs its link.',
   'error.ERR_HARD_LIMIT': 'From {min} to {max}: nobody goes past that.',
+  'error.ERR_BEYOND_CAP':
+    'Nothing allows that on this panel, whoever decides. Choose less, or leave it.',
+  'error.ERR_NEEDS_WORD':
+    'That is more than this panel allows by itself. Ask the owner and write the answer down first.',
+  'error.ERR_BEYOND_ALLOWANCE': 'That is more than this panel allows. Choose less, or stop here.',
+  'error.ERR_PASTED_PANEL': 'Line {line}: no panel of this car has that name ({text}).',
+  'error.ERR_PASTED_VALUES':
+    'Line {line}: after the name write readings in µm, from 1 to 5000 ({text}).',
   'error.ERR_PACE': 'From 25 to 400 per cent.',
   'error.ERR_OWN_STEP': 'One a line: name; minutes; price. The price may be left out.',
   'error.ERR_TEAM': 'One a line: name; owner or bench.',
