@@ -7,10 +7,12 @@ import { year } from './questions/year'
 import type { Reader } from './reader'
 
 /** The owner named this danger. */
-export const danger = (r: Reader, d: Dangers): boolean => r.value(dangers)?.includes(d) === true
+export const danger = (r: Reader, d: Dangers): boolean =>
+  r.as(dangers, (named) => named.includes(d)) === true
 
 /** The owner wants this work. */
-export const service = (r: Reader, s: Services): boolean => r.value(services)?.includes(s) === true
+export const service = (r: Reader, s: Services): boolean =>
+  r.as(services, (named) => named.includes(s)) === true
 
 /** Painted surfaces are polished or protected. */
 export const wantsPaint = (r: Reader): boolean => service(r, 'paint') || service(r, 'protect')
@@ -18,26 +20,26 @@ export const wantsPaint = (r: Reader): boolean => service(r, 'paint') || service
 export const matte = (r: Reader): boolean => danger(r, 'matte')
 
 /** Built before `before`, or nobody knows when; in a world of an unknown year, the year of that world. */
-export const olderThan = (r: Reader, before: number): boolean => (r.value(year) ?? 0) < before
+export const olderThan = (r: Reader, before: number): boolean =>
+  r.as(year, (built) => built < before) ?? true
 
 export const hasMould = (r: Reader): boolean =>
-  r.value(growth)?.some((g) => g.startsWith('mould')) === true
+  r.as(growth, (seen) => seen.some((g) => g.startsWith('mould'))) === true
 
 /** So much is wrong that a look-over comes first; small things are then seen, not asked. */
-export const crowded = (r: Reader, from = 4): boolean => (r.value(dangers)?.length ?? 0) >= from
+export const crowded = (r: Reader, from = 4): boolean =>
+  r.as(dangers, (named) => named.length >= from) ?? false
 
 /** Something in the car's past (or not known of it) makes a finer question worth the owner's time. */
 export const history = (r: Reader): boolean => {
-  const painted = r.value(paintHistory)
-  const cabin = r.value(cabinState)
+  const sprayed = r.as(paintHistory, (painted) => painted === 'part' || painted === 'all')
+  const used = r.as(cabinState, (cabin) => cabin === 'family' || cabin === 'neglected')
   return (
-    (r.value(dangers)?.length ?? 1) > 0 ||
+    (r.as(dangers, (named) => named.length > 0) ?? true) ||
     olderThan(r, 2005) ||
-    painted === 'part' ||
-    painted === 'all' ||
+    sprayed === true ||
     r.unsettled(paintHistory) ||
-    cabin === 'family' ||
-    cabin === 'neglected' ||
+    used === true ||
     r.unsettled(cabinState)
   )
 }

@@ -15,11 +15,16 @@ export const plainReader = (answers: Answers): Reader => {
     asked.set(q.id, now)
     return now
   }
+  const value = <T>(q: Question<T>): T | undefined => {
+    if (!asks(q as Question<never>)) return undefined
+    const a = answers[q.id]
+    return a === undefined || isUnsure(a) ? undefined : ((a.value ?? undefined) as T | undefined)
+  }
   const self: Reader = {
-    value: <T>(q: Question<T>) => {
-      if (!asks(q as Question<never>)) return undefined
-      const a = answers[q.id]
-      return a === undefined || isUnsure(a) ? undefined : ((a.value ?? undefined) as T | undefined)
+    value,
+    as: (q, seen) => {
+      const known = value(q)
+      return known === undefined ? undefined : seen(known)
     },
     unsettled: (q) => {
       if (!asks(q as Question<never>)) return false

@@ -12,6 +12,7 @@ const readBy = (q: Question<unknown>, inner: Reader): readonly string[] => {
   }
   q.asked({
     value: (other) => inner.value(note(other)),
+    as: (other, seen) => inner.as(note(other), seen),
     unsettled: (other) => inner.unsettled(note(other)),
     asks: (other) => inner.asks(note(other)),
   })

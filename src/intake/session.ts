@@ -24,15 +24,16 @@ const ALWAYS = -1
 export type Session = {
   readonly reader: Reader
   /**
-   * Starts a run, one at a time: the reader records into the marks given back. `choose` decides what
-   * unsettled questions with `likely` take; with `into` an earlier record is carried on.
+   * Starts a run, one at a time: the reader records into the marks given back. With `choose` it is the
+   * run of a world, in which every question with `likely` is settled; with `into` an earlier record is
+   * carried on.
    */
   readonly begin: (choose?: Choose, into?: Marks) => Marks
   /** The ids of marked questions, sorted; the same list for the same marks. */
   readonly names: (marks: Marks) => readonly string[]
 }
 
-const unknown: Choose = () => undefined
+const itself = (value: unknown): unknown => value
 
 /** A session over answers; an answer that is there does not change while it lasts. */
 export const session = (answers: Answers): Session => {
@@ -41,7 +42,7 @@ export const session = (answers: Answers): Session => {
   let marks = noMarks()
   let run = 0
   let chosen = 0
-  let choose = unknown
+  let choose: Choose | undefined
 
   const added = (id: string): Known => {
     if (known.size === MOST_MARKS)
@@ -81,19 +82,27 @@ export const session = (answers: Answers): Session => {
     k.answer ??= answers[q.id]
     return k.answer
   }
+  const as = <K>(q: Question<unknown>, seen: (value: unknown) => K): K | undefined => {
+    const a = read(q)
+    if (a === null) return undefined
+    if (a !== undefined && !isUnsure(a)) {
+      const value = a.value ?? undefined
+      return value === undefined ? undefined : seen(value)
+    }
+    if (!q.likely?.length) return undefined
+    chosen += 1
+    return choose?.(q, seen)
+  }
   const self: Reader = {
-    value: <T>(q: Question<T>) => {
-      const a = read(q as Question<unknown>)
-      if (a === null) return undefined
-      if (a !== undefined && !isUnsure(a)) return (a.value ?? undefined) as T | undefined
-      if (q.likely === undefined) return undefined
-      chosen += 1
-      const option = choose(q as Question<unknown>)
-      return option === undefined ? undefined : q.likely[option]?.[0]
-    },
+    value: <T>(q: Question<T>) => as(q as Question<unknown>, itself) as T | undefined,
+    as: <T, K>(q: Question<T>, seen: (value: T) => K) =>
+      as(q as Question<unknown>, seen as (value: unknown) => K),
     unsettled: (q) => {
       const a = read(q)
-      return a !== null && (a === undefined || isUnsure(a))
+      if (a === null || (a !== undefined && !isUnsure(a))) return false
+      if (!q.likely?.length) return true
+      chosen += 1
+      return choose === undefined
     },
     asks: (q) => {
       const k = knownOf(q)
@@ -103,7 +112,7 @@ export const session = (answers: Answers): Session => {
   }
   return {
     reader: self,
-    begin: (given = unknown, into = noMarks()) => {
+    begin: (given, into = noMarks()) => {
       run += 1
       choose = given
       marks = into

@@ -7,7 +7,8 @@ import type { Answer, Answers } from './answers'
 import { type Question, question } from './question'
 import type { Reader } from './reader'
 import { script } from './script'
-import { MOST_WORLDS, worlds } from './worlds'
+import { session } from './session'
+import { LEAST_DIVIDED, MOST_WORLDS, worlds, worldsIn } from './worlds'
 
 /** A rule that reads one question, then goes left or right by what it read. */
 type Rule = number | { readonly at: number; readonly left: Rule; readonly right: Rule }
@@ -98,7 +99,7 @@ describe('worlds', () => {
     ])
   })
 
-  it('gives a question past the cap its likeliest option, and never the option of another one', () => {
+  it('divides no unlikely world of a rule that has too many, and treats its options alike', () => {
     const choice = (id: string, options: number) =>
       question<string>({
         id,
@@ -110,12 +111,78 @@ describe('worlds', () => {
           i === 0 ? 0.5 : 0.5 / (options - 1),
         ]),
       })
-    const wide = choice('w', 93)
-    const skipped = choice('s', 7)
-    const last = choice('l', 3)
-    const found = worlds({}, (r) => [r.value(wide), r.value(skipped), r.value(last)])
-    expect(new Set(found.worlds.map((w) => w.result[1]))).toEqual(new Set(['s0']))
-    expect(new Set(found.worlds.map((w) => w.result[2]))).toEqual(new Set(['l0', 'l1', 'l2']))
-    expect(sum(found.worlds.map((w) => w.weight))).toBeCloseTo(1, 9)
+    const wide = ['a', 'b', 'c', 'd', 'e', 'f', 'g'].map((id) => choice(id, 4))
+    const read = (n: number) => worlds({}, (r) => wide.slice(0, n).map((q) => r.value(q))).worlds
+    expect(read(6)).toHaveLength(MOST_WORLDS)
+    const found = read(7)
+    expect(found.length).toBeLessThan(MOST_WORLDS)
+    expect(sum(found.map((w) => w.weight))).toBeCloseTo(1, 9)
+    for (const { weight, when, result } of found) {
+      const last = when.at(-1)
+      const before = weight / (last?.[1] === 1 ? 0.5 : 0.5 / 3)
+      expect(before).toBeGreaterThanOrEqual(LEAST_DIVIDED)
+      // What is not divided takes the likeliest option, and the world stands for all of its options.
+      expect(result.slice(when.length)).toEqual(wide.slice(when.length).map((q) => `${q.id}0`))
+      if (when.length < wide.length) expect(weight).toBeLessThan(LEAST_DIVIDED)
+    }
+    // None of the options of the first question gets more worlds than its weight explains.
+    const ofFirst = [1, 2, 4, 8].map((bit) => found.filter((w) => w.when[0]?.[1] === bit).length)
+    expect(new Set(ofFirst.slice(1)).size).toBe(1)
+  })
+
+  it('tells options apart no further than the rule does, and keeps those it put together', () => {
+    const a = question<number>({
+      id: 'a',
+      topic: 'car',
+      stage: 'first',
+      kind: 'number',
+      likely: [
+        [1, 0.2],
+        [5, 0.3],
+        [9, 0.5],
+      ],
+    })
+    expect(worlds({}, (r) => r.as(a, (n) => n > 3)).worlds).toEqual([
+      { weight: 0.2, when: [['a', 0b001]], result: false },
+      { weight: 0.8, when: [['a', 0b110]], result: true },
+    ])
+    expect(worlds({}, (r) => r.as(a, (n) => n > 0)).worlds).toEqual([
+      { weight: 1, when: [], result: true },
+    ])
+    // Read again more closely, a part divides further; the other stays as it is.
+    const twice = worlds({}, (r) => (r.as(a, (n) => n > 3) ? r.value(a) : 'low')).worlds
+    expect(twice.map((w) => [w.result, w.when[0]?.[1]])).toEqual([
+      ['low', 0b001],
+      [5, 0b010],
+      [9, 0b100],
+    ])
+  })
+
+  it('takes a question as settled in each of its worlds, not outside of them', () => {
+    const a = question<string>({
+      id: 'a',
+      topic: 'car',
+      stage: 'first',
+      kind: 'choice',
+      likely: [
+        ['x', 0.5],
+        ['y', 0.5],
+      ],
+    })
+    const b = question<string>({
+      id: 'b',
+      topic: 'car',
+      stage: 'first',
+      kind: 'choice',
+      asked: (r) => r.as(a, (v) => v === 'x') === true || r.unsettled(a),
+    })
+    const answers = { a: { unsure: true as const }, b: { value: 'told' } }
+    const s = session(answers)
+    s.begin()
+    expect([s.reader.unsettled(a), s.reader.asks(b)]).toEqual([true, true])
+    expect(worldsIn(s, (r) => [r.value(a), r.value(b)]).worlds.map((w) => w.result)).toEqual([
+      ['x', 'told'],
+      ['y', undefined],
+    ])
   })
 })

@@ -1,13 +1,15 @@
 import { type Answers, isUnsure } from './answers'
-import type { Marks } from './marks'
+import { allOptions, firstOf, likeliestOf, type Options, partsOf, weightOf } from './likely-options'
+import { type Marks, noMarks } from './marks'
 import type { Question } from './question'
 import type { Choose, Reader } from './reader'
 import { type Session, session } from './session'
 
-/** One state the car may be in: which option each unsettled question takes, how likely, what follows. */
+/** One state the car may be in: what holds of each unsettled question, how likely, what follows. */
 export type World<R> = {
   readonly weight: number
-  readonly when: readonly (readonly [questionId: string, option: number])[]
+  /** The options of a question that lead here, each of them; as bits by their place in `likely`. */
+  readonly when: readonly (readonly [questionId: string, options: Options])[]
   readonly result: R
 }
 
@@ -18,98 +20,122 @@ export type Worlds<R> = {
   readonly reads: Marks
 }
 
-/** Past this many worlds a further unsettled question takes its most likely option. */
-export const MOST_WORLDS = 96
+/**
+ * A rule with more worlds than this is run anew with fewer: a world less likely than LEAST_DIVIDED is
+ * not divided further there, and what else it reads unsettled takes its likeliest option.
+ */
+export const MOST_WORLDS = 4096
+export const LEAST_DIVIDED = 1 / 512
 
-const likeliest = (q: Question<unknown>): number => {
-  let best = 0
-  q.likely?.forEach(([, weight], i) => {
-    if (weight > (q.likely?.[best]?.[1] ?? 0)) best = i
-  })
-  return best
+/** A question read, its options put together as the rule told them apart, and which of these is tried. */
+type Step = {
+  readonly q: Question<unknown>
+  readonly parts: readonly Options[]
+  /** How likely the world is before this question divides it. */
+  readonly chance: number
+  /** Not divided: the part stands for all of the options. */
+  readonly whole: boolean
+  at: number
 }
 
-type Step = { readonly q: Question<unknown>; option: number }
+const worldOf = <R>(path: readonly Step[], result: R): World<R> => {
+  const holds = new Map<Question<unknown>, Options>()
+  for (const { q, parts, whole, at } of path) if (!whole) holds.set(q, parts[at]!)
+  let weight = 1
+  const when: [string, Options][] = []
+  for (const [q, options] of holds) {
+    weight *= weightOf(q, options)
+    when.push([q.id, options])
+  }
+  return { weight, when, result }
+}
 
-const worldOf = <R>(path: readonly Step[], result: R): World<R> => ({
-  weight: path.reduce((w, { q, option }) => w * (q.likely?.[option]?.[1] ?? 0), 1),
-  when: path.map(({ q, option }) => [q.id, option] as const),
-  result,
-})
-
-/** Moves on to the next option of the last step that has one; false when all have been tried. */
+/** Moves on to the next part of the last step that has one; false when all have been tried. */
 const advance = (path: Step[]): boolean => {
   for (;;) {
     const last = path.at(-1)
     if (last === undefined) return false
-    if (last.option + 1 < (last.q.likely?.length ?? 0)) {
-      last.option += 1
+    if (last.at + 1 < last.parts.length) {
+      last.at += 1
       return true
     }
     path.pop()
   }
 }
 
-/** The way through the options, depth first; `start` before each run. */
-const explorer = () => {
+/** The way through the options, depth first, dividing worlds from `least` on; `start` before each run. */
+const explorer = (least: number) => {
   const path: Step[] = []
-  const taken = new Map<string, number>()
-  let open = 1
+  const open = new Map<Question<unknown>, Options>()
   let depth = 0
-  const pick = (q: Question<unknown>): number => {
-    const options = q.likely?.length ?? 0
-    const step = path[depth]
-    // A step of another question stands here when this one was past the cap the first time round.
-    if (step ? step.q.id !== q.id : open + options - 1 > MOST_WORLDS) return likeliest(q)
+  let chance = 1
+  const choose: Choose = (q, seen) => {
+    const options = open.get(q) ?? allOptions(q)
+    const parts = partsOf(q, options, seen)
+    if (parts.length === 1) return seen(firstOf(q, options))
+    let step = path[depth]
+    if (step === undefined) {
+      const whole = chance < least
+      step = { q, parts: whole ? [likeliestOf(q, options)] : parts, chance, whole, at: 0 }
+      path.push(step)
+    }
     depth += 1
-    if (step !== undefined) return step.option
-    open += options - 1
-    path.push({ q, option: 0 })
-    return 0
+    const part = step.parts[step.at]!
+    if (!step.whole) chance = (step.chance * weightOf(q, part)) / weightOf(q, options)
+    open.set(q, part)
+    return seen(firstOf(q, part))
   }
   return {
     start: () => {
       depth = 0
-      taken.clear()
+      chance = 1
+      open.clear()
     },
-    choose: (q: Question<unknown>): number | undefined => {
-      const already = taken.get(q.id)
-      if (already !== undefined || !q.likely?.length) return already
-      const option = pick(q)
-      taken.set(q.id, option)
-      return option
-    },
+    choose,
     used: () => path.slice(0, depth),
     next: () => advance(path),
   }
 }
 
+/** All worlds of a rule, or null when they are more than MOST_WORLDS and none is left undivided. */
+const explored = <R>(
+  s: Session,
+  rule: (r: Reader) => R,
+  marks: Marks,
+  least: number,
+): readonly World<R>[] | null => {
+  let way: ReturnType<typeof explorer> | undefined
+  const choose: Choose = (q, seen) => {
+    way ??= explorer(least)
+    return way.choose(q, seen)
+  }
+  s.begin(choose, marks)
+  const first = rule(s.reader)
+  if (way === undefined) return [{ weight: 1, when: [], result: first }]
+  const found = [worldOf(way.used(), first)]
+  while (way.next()) {
+    if (least === 0 && found.length === MOST_WORLDS) return null
+    way.start()
+    s.begin(choose, marks)
+    const result = rule(s.reader)
+    found.push(worldOf(way.used(), result))
+  }
+  return found
+}
+
 /**
  * Runs a rule once for every state the unsettled questions it reads may be in (depth first, in the
- * order it reads them). A rule that reads nothing unsettled runs once.
+ * order it reads them), told apart no further than it reads them. A rule that reads nothing
+ * unsettled runs once.
  */
 export const worldsIn = <R>(s: Session, rule: (r: Reader) => R): Worlds<R> => {
-  let way: ReturnType<typeof explorer> | undefined
-  const choose: Choose = (q) => {
-    way ??= explorer()
-    return way.choose(q)
-  }
-  const marks = s.begin(choose)
-  const found = [worldOf([], rule(s.reader))]
-  if (way !== undefined) {
-    found[0] = worldOf(way.used(), found[0]!.result)
-    while (way.next()) {
-      way.start()
-      s.begin(choose, marks)
-      const result = rule(s.reader)
-      found.push(worldOf(way.used(), result))
-    }
-  }
+  const reads = noMarks()
+  const found = explored(s, rule, reads, 0) ?? explored(s, rule, reads, LEAST_DIVIDED) ?? []
   return {
     worlds: found,
-    reads: marks,
+    reads,
     get because() {
-      return s.names(marks)
+      return s.names(reads)
     },
   }
 }

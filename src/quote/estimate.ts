@@ -28,7 +28,7 @@ import { notOffered, unguarded } from './unguarded'
 import { addDaysText } from './working-day'
 
 /** Raised whenever the same inputs may give other figures. */
-export const ENGINE = '3'
+export const ENGINE = '4'
 
 export type EstimateInput = {
   readonly answers: Answers

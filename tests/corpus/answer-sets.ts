@@ -72,6 +72,10 @@ const parentsOf = (s: Script, samples: readonly Answers[]): ReadonlySet<string> 
           note(x.id)
           return inner.value(x)
         },
+        as: (x, seen) => {
+          note(x.id)
+          return inner.as(x, seen)
+        },
         unsettled: (x) => {
           note(x.id)
           return inner.unsettled(x)

@@ -4,7 +4,7 @@ import { becauseFaults } from './because-faults'
 import { faultsOf } from './faults-of'
 import { climb, ladders } from './ladders'
 import { estimateOf } from './studio'
-import { mixed, unsureFaults } from './unsure-faults'
+import { likelyQuestions, mixed, unsureFaults } from './unsure-faults'
 
 export type Tried = { readonly tried: number; readonly faults: readonly string[] }
 
@@ -18,18 +18,18 @@ const because = (sets: readonly Answers[]): Tried => {
   return { tried: sets.length, faults: sets.flatMap((answers) => becauseFaults(answers, draw)) }
 }
 
-/** One question of each set, another each time. */
-const unsure = (sets: readonly Answers[]): Tried => {
+/** Every question that says how likely its options are, each in at most so many of the sets. */
+const unsure = (sets: readonly Answers[], most = 50) => {
   const faults: string[] = []
-  let tried = 0
-  sets.forEach((answers, i) => {
-    const questions = mixed(answers)
-    const q = questions[(i * 7) % Math.max(1, questions.length)]
-    if (q === undefined) return
-    tried += 1
-    faults.push(...unsureFaults(answers, q))
-  })
-  return { tried, faults }
+  const tried = new Map(likelyQuestions.map((q) => [q.id, 0]))
+  for (const answers of sets)
+    for (const q of mixed(answers)) {
+      const before = tried.get(q.id) ?? 0
+      if (before >= most) continue
+      tried.set(q.id, before + 1)
+      faults.push(...unsureFaults(answers, q))
+    }
+  return { tried: [...tried.values()].reduce((a, b) => a + b), faults, by: tried }
 }
 
 const worse = (sets: readonly Answers[]): Tried => {

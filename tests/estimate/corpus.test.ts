@@ -7,9 +7,11 @@ import { corpusFaults } from './corpus-faults'
 const EVERY = 24
 
 describe('estimates over every pair of answers', () => {
+  let all: readonly Answers[] = []
   let sets: readonly Answers[] = []
   beforeAll(() => {
-    sets = answerSets().filter((_, i) => i % EVERY === 0)
+    all = answerSets()
+    sets = all.filter((_, i) => i % EVERY === 0)
   }, 120_000)
 
   it('is in order, sums up, and says where each line comes from', () => {
@@ -24,9 +26,9 @@ describe('estimates over every pair of answers', () => {
   })
 
   it('is never surer, nor off to one side, for not knowing', () => {
-    const { tried, faults } = corpusFaults.unsure(sets)
+    const { by, faults } = corpusFaults.unsure(all, 3)
     expect(faults).toEqual([])
-    expect(tried).toBeGreaterThan(50)
+    expect([...by].filter(([, times]) => times < 3)).toEqual([])
   })
 
   it('takes no fewer minutes for a worse or larger car with the same steps', () => {

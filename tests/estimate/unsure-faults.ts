@@ -26,11 +26,14 @@ export const labourOf = (answers: Answers): Moment => {
   return moments(found).labour
 }
 
-/** Questions of these answers that say how likely each option is when the owner does not know. */
+/** Questions that say how likely each option is when the owner does not know. */
+export const likelyQuestions = script.questions.filter(
+  (q) => q.unsureAllowed && (q.likely?.length ?? 0) > 1,
+)
+
+/** Those of them that were asked where these answers were given. */
 export const mixed = (answers: Answers): readonly Question<unknown>[] =>
-  script.questions.filter(
-    (q) => q.id in answers && q.unsureAllowed === true && (q.likely?.length ?? 0) > 1,
-  )
+  likelyQuestions.filter((q) => q.id in answers)
 
 /** Rounding of some hundred sums. */
 const NEAR = 1e-6

@@ -79,7 +79,7 @@ export const plainMonteCarlo = (input: SpreadInput, draws: number, seed: number)
         c = item.cases[q]!
         let holds = true
         for (let w = 0; w < c.when.length; w++) {
-          if (answers[c.when[w]![0]] !== c.when[w]![1]) holds = false
+          if ((c.when[w]![1] & (1 << answers[c.when[w]![0]]!)) === 0) holds = false
         }
         if (holds) break
       }

@@ -47,13 +47,13 @@ export const randomDocket = (seed: number): SpreadInput => {
     if (first === undefined) return { id, ratePerHour, cases: [leaf([], event, typical)] }
     const cases = unknowns[first]!.weights.flatMap((_, o) => {
       // A second unknown often matters only under one answer of the first.
-      if (second === undefined || random() < 0.3) return [leaf([[first, o]], event, typical)]
+      if (second === undefined || random() < 0.3) return [leaf([[first, 1 << o]], event, typical)]
       const inner = unknowns[second]!.weights
       return inner.map((_w, q) =>
         leaf(
           [
-            [first, o],
-            [second, q],
+            [first, 1 << o],
+            [second, 1 << q],
           ],
           event,
           typical,

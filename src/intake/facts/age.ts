@@ -1,8 +1,6 @@
 import { year } from '../questions/year'
 import type { Reader } from '../reader'
 
-/** Years since the car was built; undefined when the year is not known. Never negative. */
-export const age = (r: Reader, nowYear: number): number | undefined => {
-  const built = r.value(year)
-  return built === undefined ? undefined : Math.max(0, nowYear - built)
-}
+/** What `seen` makes of the years since the car was built (never negative); undefined when not known. */
+export const ageAs = <K>(r: Reader, nowYear: number, seen: (years: number) => K): K | undefined =>
+  r.as(year, (built) => seen(Math.max(0, nowYear - built)))

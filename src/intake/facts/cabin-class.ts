@@ -8,6 +8,9 @@ export type CabinClass = (typeof CABIN_CLASSES)[number]
 /** The cabin's state; undefined when no cabin work is wanted, family when it is not known. */
 export const cabinClass = (r: Reader): CabinClass | undefined => {
   if (!wants(r, 'cabin')) return undefined
-  const s = r.value(cabinState)
-  return s === 'tidy' || s === 'neglected' ? s : 'family'
+  const known = r.as(
+    cabinState,
+    (s): CabinClass => (s === 'tidy' || s === 'neglected' ? s : 'family'),
+  )
+  return known ?? 'family'
 }

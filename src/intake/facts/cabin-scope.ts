@@ -9,7 +9,7 @@ import { wants } from './wants'
  * limits or sewage belong to a specialist.
  */
 export const firstStageOnly = (r: Reader): boolean =>
-  mouldWay(r) === 'specialist' || (isWet(r) && r.value(wetSource) === 'sewage')
+  mouldWay(r) === 'specialist' || (isWet(r) && r.as(wetSource, (s) => s === 'sewage') === true)
 
 /** True when the cabin is worked on past the first stage. */
 export const cabinWork = (r: Reader): boolean => wants(r, 'cabin') && !firstStageOnly(r)

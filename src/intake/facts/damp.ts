@@ -15,22 +15,23 @@ export const isWet = (r: Reader): boolean => has(r, dangers, 'wet')
 /** How wet the cabin is; soaked where it is wet and the depth is not known. */
 export const dampClass = (r: Reader): DampClass => {
   if (!isWet(r)) return 'dry'
-  const depth = r.value(wetDepth)
-  return depth === 'surface' || depth === 'standing' ? depth : 'soaked'
+  const known = r.as(
+    wetDepth,
+    (d): DampClass => (d === 'surface' || d === 'standing' ? d : 'soaked'),
+  )
+  return known ?? 'soaked'
 }
 
 /** True when water still comes in, or nobody knows why it is wet. */
 export const leakOpen = (r: Reader): boolean => {
   if (!isWet(r)) return false
-  const source = r.value(wetSource)
-  return source === undefined || source === 'open' || source === 'unknown'
+  return r.as(wetSource, (s) => s === 'open' || s === 'unknown') ?? true
 }
 
 /** True when the water was dirty: flood or sewage. */
 export const dirtyWater = (r: Reader): boolean => {
   if (!isWet(r)) return false
-  const source = r.value(wetSource)
-  return source === 'flood' || source === 'sewage'
+  return r.as(wetSource, (s) => s === 'flood' || s === 'sewage') ?? false
 }
 
 /** Wet floors, counted; one when it is wet and the place is not known. */

@@ -15,7 +15,4 @@ export const eraOf = (built: number): Era => {
 }
 
 /** The era the car was painted in at the factory; undefined when its year is not known. */
-export const era = (r: Reader): Era | undefined => {
-  const built = r.value(year)
-  return built === undefined ? undefined : eraOf(built)
-}
+export const era = (r: Reader): Era | undefined => r.as(year, eraOf)

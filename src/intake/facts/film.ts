@@ -12,30 +12,38 @@ export type FilmClass = (typeof FILM_CLASSES)[number]
 /** Years at which film passes into the next class, and from which it comes off by the hour only. */
 export const FILM_YEARS = { ageing: 5, byHour: 7, brittle: 10 } as const
 
-/** How film of this age (years) and state comes off; an unknown age counts as ageing. */
-export const filmClassOf = (years: number | undefined, state: readonly string[]): FilmClass => {
-  if (state.includes('cracked') || (years ?? 0) >= FILM_YEARS.brittle) return 'brittle'
-  if (years === undefined ? !state.includes('pliable') : years >= FILM_YEARS.ageing) return 'ageing'
-  return state.includes('dull') ? 'ageing' : 'young'
+const LIMITS = [FILM_YEARS.brittle, FILM_YEARS.ageing] as const
+/** What decides of the film's state, what weighs most first. */
+const STATES = ['cracked', 'dull', 'pliable'] as const
+
+/** How film of this age (years) and state comes off; an unknown age counts as ageing unless it is pliable. */
+export const filmClassOf = (
+  years: number | undefined,
+  state: (typeof STATES)[number] | 'other',
+): FilmClass => {
+  if (state === 'cracked' || (years ?? 0) >= FILM_YEARS.brittle) return 'brittle'
+  if (state === 'dull') return 'ageing'
+  const old = years === undefined ? state !== 'pliable' : years >= FILM_YEARS.ageing
+  return old ? 'ageing' : 'young'
 }
 
 /** The film's class; read only where film is in scope. */
 export const filmClass = (r: Reader): FilmClass =>
-  filmClassOf(r.value(filmAge), r.value(filmState) ?? [])
+  filmClassOf(
+    r.as(filmAge, (years) => LIMITS.find((from) => years >= from) ?? 0),
+    r.as(filmState, (state) => STATES.find((s) => state.includes(s)) ?? 'other') ?? 'other',
+  )
 
 /** True when film is offered by the hour: seven years or more, not known, cracked, or begun by someone. */
 export const filmByHour = (r: Reader): boolean => {
-  const years = r.value(filmAge)
-  return (
-    years === undefined || years >= FILM_YEARS.byHour || has(r, filmState, 'cracked', 'started')
-  )
+  const old = r.as(filmAge, (years) => years >= FILM_YEARS.byHour) ?? true
+  return old || has(r, filmState, 'cracked', 'started')
 }
 
 /** True when film or wrap (not lettering or stickers alone) is to come off. */
 export const hasFilm = (r: Reader): boolean => {
   if (!has(r, dangers, 'film')) return false
-  const kinds = r.value(filmKind)
-  return kinds === undefined || kinds.some((k) => k === 'clear-film' || k === 'wrap')
+  return r.as(filmKind, (kinds) => kinds.some((k) => k === 'clear-film' || k === 'wrap')) ?? true
 }
 
 /** Where the film is; the front when the owner does not know. */

@@ -3,8 +3,9 @@ import { dangers } from '../questions/dangers'
 import { finish } from '../questions/finish'
 import { paintHistory } from '../questions/paint-history'
 import { systemCheck } from '../questions/system-check'
+import { year } from '../questions/year'
 import type { Reader } from '../reader'
-import { era } from './era'
+import { era, eraOf } from './era'
 import { has } from './has'
 
 export const FINISH_SYSTEMS = [
@@ -24,14 +25,14 @@ export type FinishSystem = (typeof FINISH_SYSTEMS)[number]
  */
 export const finishSystem = (r: Reader): FinishSystem => {
   if (has(r, dangers, 'matte')) return 'matte'
-  const painted = r.value(paintHistory)
-  const cloth = r.value(clothTest)
-  const colour = cloth === 'colour' || cloth === 'part'
-  if (era(r) === 'lacquer' && painted !== 'all' && cloth !== 'clean') return 'lacquer'
+  const sprayed = r.as(paintHistory, (painted) => painted === 'all') ?? false
+  const clean = r.as(clothTest, (cloth) => cloth === 'clean')
+  const colour = clean === false
+  if (!sprayed && !clean && r.as(year, (built) => eraOf(built) === 'lacquer')) return 'lacquer'
   if (colour && r.value(systemCheck) !== 'maybe-metal-dust')
-    return r.value(finish) === 'metallic' ? 'single-stage-metallic' : 'single-stage-solid'
-  if (painted === 'all') return 'refinished'
+    return r.as(finish, (f) => f === 'metallic') ? 'single-stage-metallic' : 'single-stage-solid'
+  if (sprayed) return 'refinished'
   const when = era(r)
-  if (cloth === undefined && (when === 'enamel' || when === 'lacquer')) return 'unknown'
+  if (clean === undefined && (when === 'enamel' || when === 'lacquer')) return 'unknown'
   return when === 'lacquer' ? 'refinished' : 'clear-coat'
 }

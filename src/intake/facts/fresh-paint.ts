@@ -10,8 +10,7 @@ export const FRESH_WEEKS = 13
 /** True while some paint is too new to be sealed, or its age is not known. */
 export const freshPaint = (r: Reader): boolean => {
   if (!has(r, dangers, 'fresh-paint')) return false
-  const weeks = r.value(freshPaintWeeks)
-  return weeks === undefined || weeks < FRESH_WEEKS
+  return r.as(freshPaintWeeks, (weeks) => weeks < FRESH_WEEKS) ?? true
 }
 
 /** Panels whose paint is new, as ids of the respray question; empty when none is or none is known. */

@@ -6,7 +6,4 @@ export const has = (
   r: Reader,
   q: Question<readonly string[]>,
   ...options: readonly string[]
-): boolean => {
-  const picked = r.value(q)
-  return picked?.some((p) => options.includes(p)) ?? false
-}
+): boolean => r.as(q, (picked) => picked.some((p) => options.includes(p))) ?? false

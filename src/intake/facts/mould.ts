@@ -29,8 +29,7 @@ export const mouldSquare = (r: Reader): number =>
 /** True when mould is in the cabin; growth of a kind not known counts as mould. */
 export const hasMould = (r: Reader): boolean => {
   if (!has(r, dangers, 'growth')) return false
-  const kinds = r.value(growth)
-  return kinds === undefined || kinds.some((k) => k.startsWith('mould'))
+  return r.as(growth, (kinds) => kinds.some((k) => k.startsWith('mould'))) ?? true
 }
 
 /** True when rodents have been in the car. */
@@ -42,6 +41,7 @@ export const mouldWay = (r: Reader): MouldWay => {
   const area = mouldSquare(r)
   if (area === 0) return 'none'
   const hidden =
-    has(r, growth, 'mould-headliner', 'mould-under-carpet') || r.value(wetSource) === 'sewage'
+    has(r, growth, 'mould-headliner', 'mould-under-carpet') ||
+    r.as(wetSource, (s) => s === 'sewage') === true
   return mouldWayOf(area, hidden, r.value(sensitivePeople) === true)
 }

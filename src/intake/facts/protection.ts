@@ -17,5 +17,5 @@ export const protection = (r: Reader): Protection => {
   const system = finishSystem(r)
   if (system === 'matte') return 'matte'
   if (!wants(r, 'protect') || (system !== 'clear-coat' && system !== 'refinished')) return 'wax'
-  return r.value(wish) === 'preserve' ? 'wax' : 'coating'
+  return r.as(wish, (w) => w === 'preserve') ? 'wax' : 'coating'
 }

@@ -9,9 +9,9 @@ export type SoftRoof = (typeof SOFT_ROOFS)[number]
 
 /** The soft roof's material; null for a hard roof. A danger without a known kind counts as cloth. */
 export const softRoof = (r: Reader): SoftRoof | null => {
-  const kind = r.value(roofKind)
-  if (kind === 'cloth' || kind === 'vinyl') return kind
-  return kind === undefined && has(r, dangers, 'soft-roof') ? 'cloth' : null
+  const kind = r.as(roofKind, (k) => SOFT_ROOFS.find((soft) => soft === k) ?? 'hard')
+  if (kind !== undefined) return kind === 'hard' ? null : kind
+  return has(r, dangers, 'soft-roof') ? 'cloth' : null
 }
 
 /** True when the soft roof is worked on. */

@@ -1,4 +1,5 @@
 import { crowded } from '../conditions'
+import { is } from '../facts/is'
 import { type Question, question } from '../question'
 import { byWeight } from '../reply'
 import { cabinState } from './cabin-state'
@@ -32,8 +33,7 @@ export const cabinMarks: Question<readonly CabinMarks[]> = question({
   ],
   likelySource: 'own estimate',
   carSd: 0.04,
-  asked: (r) =>
-    !crowded(r) && (r.value(cabinState) === 'family' || r.value(cabinState) === 'neglected'),
+  asked: (r) => !crowded(r) && is(r, cabinState, 'family', 'neglected'),
   reply: (r) =>
     byWeight(
       r,

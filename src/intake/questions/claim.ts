@@ -1,3 +1,4 @@
+import { is } from '../facts/is'
 import { type Question, question } from '../question'
 import { byYes } from '../reply'
 import { payer } from './payer'
@@ -8,9 +9,6 @@ export const claim: Question<boolean> = question({
   topic: 'send',
   stage: 'narrow',
   kind: 'yesNo',
-  asked: (r) =>
-    r.value(payer) === 'insurer' ||
-    r.value(wetSource) === 'flood' ||
-    r.value(wetSource) === 'sewage',
+  asked: (r) => r.value(payer) === 'insurer' || is(r, wetSource, 'flood', 'sewage'),
   reply: (r) => byYes(r, claim),
 })

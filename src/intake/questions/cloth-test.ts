@@ -1,4 +1,5 @@
 import { matte, olderThan, wantsPaint } from '../conditions'
+import { is } from '../facts/is'
 import { type Question, question } from '../question'
 import { byOption } from '../reply'
 import { body } from './body'
@@ -25,6 +26,6 @@ export const clothTest: Question<ClothTest> = question({
     wantsPaint(r) &&
     !matte(r) &&
     r.value(body) !== 'boat' &&
-    (olderThan(r, 2000) || r.value(paintHistory) === 'part' || r.value(paintHistory) === 'all'),
+    (olderThan(r, 2000) || is(r, paintHistory, 'part', 'all')),
   reply: (r) => byOption(r, clothTest),
 })

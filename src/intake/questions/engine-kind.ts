@@ -20,7 +20,7 @@ export const engineKind: Question<EngineKind> = question({
   ],
   likelySource: 'own estimate',
   asked: (r) =>
-    (r.value(year) ?? 2000) >= 2000 &&
+    (r.as(year, (built) => built >= 2000) ?? true) &&
     (service(r, 'engine-bay') ||
       (history(r) && (service(r, 'underside') || danger(r, 'wet') || danger(r, 'not-driving')))),
   reply: (r) => byOption(r, engineKind, { hybrid: 'high-voltage', electric: 'high-voltage' }),

@@ -1,3 +1,4 @@
+import { has } from '../facts/has'
 import { type Question, question } from '../question'
 import { byWeight } from '../reply'
 import { filmState } from './film-state'
@@ -19,6 +20,6 @@ export const filmStartedWith: Question<readonly FilmStartedWith[]> = question({
     [['solvent'], 0.08],
   ],
   likelySource: 'own estimate',
-  asked: (r) => r.value(filmState)?.includes('started') === true,
+  asked: (r) => has(r, filmState, 'started'),
   reply: (r) => byWeight(r, filmStartedWith, ['blade', 'solvent', 'heat', 'hand']),
 })

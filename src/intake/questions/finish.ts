@@ -1,4 +1,5 @@
 import { crowded, matte, olderThan, wantsPaint } from '../conditions'
+import { is } from '../facts/is'
 import { type Question, question } from '../question'
 import { byOption } from '../reply'
 import { clothTest } from './cloth-test'
@@ -20,9 +21,6 @@ export const finish: Question<Finish> = question({
   likelySource: 'own estimate',
   carSd: 0.02,
   asked: (r) =>
-    wantsPaint(r) &&
-    !matte(r) &&
-    !crowded(r) &&
-    (olderThan(r, 2005) || r.value(clothTest) === 'colour'),
+    wantsPaint(r) && !matte(r) && !crowded(r) && (olderThan(r, 2005) || is(r, clothTest, 'colour')),
   reply: (r) => byOption(r, finish),
 })

@@ -1,4 +1,5 @@
 import { olderThan, service } from '../conditions'
+import { has } from '../facts/has'
 import { type Question, question } from '../question'
 import { byOption } from '../reply'
 import { cabinMarks } from './cabin-marks'
@@ -21,8 +22,6 @@ export const headliner: Question<Headliner> = question({
   likelySource: 'own estimate',
   asked: (r) =>
     service(r, 'cabin') &&
-    (olderThan(r, 2005) ||
-      r.value(cabinMarks)?.includes('smoke') === true ||
-      r.value(growth)?.includes('mould-headliner') === true),
+    (olderThan(r, 2005) || has(r, cabinMarks, 'smoke') || has(r, growth, 'mould-headliner')),
   reply: (r) => byOption(r, headliner),
 })

@@ -1,4 +1,5 @@
 import { history, olderThan } from '../conditions'
+import { is } from '../facts/is'
 import { type Question, question } from '../question'
 import { byOption } from '../reply'
 import { paintHistory } from './paint-history'
@@ -19,7 +20,7 @@ export const oneOwner: Question<OneOwner> = question({
     ['many', 0.2],
   ],
   likelySource: 'own estimate',
-  asked: (r) => history(r) && (olderThan(r, 2005) || r.value(paintHistory) !== 'original'),
+  asked: (r) => history(r) && (olderThan(r, 2005) || !is(r, paintHistory, 'original')),
   together: 'owner-since',
   reply: (r) => byOption(r, oneOwner),
 })

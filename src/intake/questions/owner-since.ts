@@ -1,4 +1,5 @@
 import { history, olderThan } from '../conditions'
+import { is } from '../facts/is'
 import { type Question, question } from '../question'
 import { byLimit } from '../reply'
 import { paintHistory } from './paint-history'
@@ -9,7 +10,7 @@ export const ownerSince: Question<number> = question({
   stage: 'narrow',
   kind: 'year',
   unsureAllowed: true,
-  asked: (r) => history(r) && (olderThan(r, 2005) || r.value(paintHistory) !== 'original'),
+  asked: (r) => history(r) && (olderThan(r, 2005) || !is(r, paintHistory, 'original')),
   min: 1900,
   max: 2100,
   reply: (r) => byLimit(r, ownerSince, [], 'given'),

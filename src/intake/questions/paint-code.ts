@@ -1,4 +1,5 @@
 import { history, wantsPaint } from '../conditions'
+import { has } from '../facts/has'
 import { type Question, question } from '../question'
 import { byGiven } from '../reply'
 import { defects } from './defects'
@@ -9,9 +10,6 @@ export const paintCode: Question<string> = question({
   stage: 'narrow',
   kind: 'text',
   optional: true,
-  asked: (r) =>
-    wantsPaint(r) &&
-    history(r) &&
-    r.value(defects)?.some((d) => d === 'chips' || d === 'nail-scratch') === true,
+  asked: (r) => wantsPaint(r) && history(r) && has(r, defects, 'chips', 'nail-scratch'),
   reply: (r) => byGiven(r, paintCode),
 })

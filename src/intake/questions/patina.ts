@@ -1,4 +1,5 @@
 import { history, olderThan } from '../conditions'
+import { is } from '../facts/is'
 import { type Question, question } from '../question'
 import { byWeight } from '../reply'
 import { wish } from './wish'
@@ -12,6 +13,6 @@ export const patina: Question<readonly Patina[]> = question({
   stage: 'narrow',
   kind: 'multi',
   options: PATINA_OPTIONS,
-  asked: (r) => olderThan(r, 1995) || (history(r) && r.value(wish) === 'preserve'),
+  asked: (r) => olderThan(r, 1995) || (history(r) && is(r, wish, 'preserve')),
   reply: (r) => byWeight(r, patina, ['signatures', 'smell', 'patina', 'marks']),
 })

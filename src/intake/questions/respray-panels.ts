@@ -1,4 +1,5 @@
 import { danger } from '../conditions'
+import { is } from '../facts/is'
 import { type Question, question } from '../question'
 import { byWeight } from '../reply'
 import { paintHistory } from './paint-history'
@@ -34,7 +35,6 @@ export const resprayPanels: Question<readonly ResprayPanels[]> = question({
   ],
   likelySource: 'own estimate',
   asked: (r) =>
-    r.value(paintHistory) === 'part' ||
-    (danger(r, 'fresh-paint') && r.value(paintHistory) !== 'all'),
+    is(r, paintHistory, 'part') || (danger(r, 'fresh-paint') && !is(r, paintHistory, 'all')),
   reply: (r) => byWeight(r, resprayPanels),
 })

@@ -1,4 +1,5 @@
 import { history, service, wantsPaint } from '../conditions'
+import { is } from '../facts/is'
 import { type Question, question } from '../question'
 import { byWeight } from '../reply'
 import { body } from './body'
@@ -22,7 +23,7 @@ export const roofState: Question<readonly RoofState[]> = question({
   ],
   likelySource: 'own estimate',
   asked: (r) =>
-    (r.value(roofKind) === 'cloth' || r.value(roofKind) === 'vinyl') &&
+    is(r, roofKind, 'cloth', 'vinyl') &&
     (history(r) || (service(r, 'roof') && (!wantsPaint(r) || r.value(body) === 'convertible'))),
   reply: (r) => byWeight(r, roofState, ['folded-wet', 'plastic-cloudy', 'seams', 'dirty-green']),
 })

@@ -1,3 +1,4 @@
+import { has } from '../facts/has'
 import { type Question, question } from '../question'
 import { byGiven } from '../reply'
 import { cabinMarks } from './cabin-marks'
@@ -8,6 +9,6 @@ export const spilled: Question<string> = question({
   stage: 'narrow',
   kind: 'text',
   optional: true,
-  asked: (r) => r.value(cabinMarks)?.some((m) => m === 'stains' || m === 'milk') === true,
+  asked: (r) => has(r, cabinMarks, 'stains', 'milk'),
   reply: (r) => byGiven(r, spilled),
 })

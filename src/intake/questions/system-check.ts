@@ -1,3 +1,4 @@
+import { is } from '../facts/is'
 import { type Question, question } from '../question'
 import { byOption } from '../reply'
 import { clothTest } from './cloth-test'
@@ -14,8 +15,8 @@ export const systemCheck: Question<SystemCheck> = question({
   kind: 'choice',
   options: SYSTEM_CHECK_OPTIONS,
   asked: (r) =>
-    r.value(finish) === 'metallic' &&
-    r.value(clothTest) === 'colour' &&
-    (r.value(year) ?? 0) > 2000,
+    is(r, finish, 'metallic') &&
+    is(r, clothTest, 'colour') &&
+    r.as(year, (built) => built > 2000) === true,
   reply: (r) => byOption(r, systemCheck),
 })

@@ -1,4 +1,5 @@
 import { service } from '../conditions'
+import { has } from '../facts/has'
 import { type Question, question } from '../question'
 import { byWeight } from '../reply'
 import { filmWhere } from './film-where'
@@ -19,6 +20,6 @@ export const tint: Question<readonly Tint[]> = question({
     [['film-on-screen', 'heated-glass'], 0.05],
   ],
   likelySource: 'own estimate',
-  asked: (r) => service(r, 'glass') || r.value(filmWhere)?.includes('glass') === true,
+  asked: (r) => service(r, 'glass') || has(r, filmWhere, 'glass'),
   reply: (r) => byWeight(r, tint, ['film-on-screen', 'film-on-glass', 'heated-glass']),
 })

@@ -9,6 +9,8 @@ export const vin: Question<string> = question({
   stage: 'narrow',
   kind: 'vin',
   optional: true,
-  asked: (r) => r.unsettled(year) || (wantsPaint(r) && history(r) && (r.value(year) ?? 0) >= 1981),
+  asked: (r) =>
+    r.unsettled(year) ||
+    (wantsPaint(r) && history(r) && r.as(year, (built) => built >= 1981) === true),
   reply: (r) => byGiven(r, vin),
 })

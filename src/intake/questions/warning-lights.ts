@@ -1,4 +1,5 @@
 import { danger } from '../conditions'
+import { has } from '../facts/has'
 import { type Question, question } from '../question'
 import { byWeight } from '../reply'
 import { growth } from './growth'
@@ -20,8 +21,7 @@ export const warningLights: Question<readonly WarningLights[]> = question({
     [['brakes'], 0.1],
   ],
   likelySource: 'own estimate',
-  asked: (r) =>
-    danger(r, 'wet') || danger(r, 'not-driving') || r.value(growth)?.includes('nest') === true,
+  asked: (r) => danger(r, 'wet') || danger(r, 'not-driving') || has(r, growth, 'nest'),
   reply: (r) =>
     byWeight(r, warningLights, ['airbag', 'belt', 'brakes', 'engine', 'other'], {
       airbag: 'restraints',

@@ -1,4 +1,4 @@
-import { age } from '../../intake/facts/age'
+import { ageAs } from '../../intake/facts/age'
 import { cabinWork } from '../../intake/facts/cabin-scope'
 import { dampClass, dirtyWater, liftsCarpet } from '../../intake/facts/damp'
 import { has } from '../../intake/facts/has'
@@ -34,7 +34,7 @@ export const cabinEvents: readonly EventRule[] = [
   event('hidden-damp', (r, c) => {
     if (!cabinWork(r) || dampClass(r) !== 'dry') return null
     const opens = r.value(body) === 'convertible'
-    const old = (age(r, c.nowYear) ?? 8) >= 12
+    const old = ageAs(r, c.nowYear, (years) => years >= 12) ?? false
     if (!opens && !old) return null
     return { chance: opens ? 0.12 : 0.05, minutes: three(25, 60, 150) }
   }),

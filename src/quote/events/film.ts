@@ -1,4 +1,4 @@
-import { age } from '../../intake/facts/age'
+import { ageAs } from '../../intake/facts/age'
 import { type FilmClass, filmClass, filmPlaces, hasBodyFilm } from '../../intake/facts/film'
 import { has } from '../../intake/facts/has'
 import { hasLettering, hasStickers } from '../../intake/facts/lettering'
@@ -19,7 +19,7 @@ const MOST = 0.75
 export const filmEvents: readonly EventRule[] = [
   event('film-lifts-paint', (r) => {
     if (!hasBodyFilm(r)) return null
-    const plain = lifts[filmClass(r)] * (over[r.value(filmOver) ?? 'factory'] ?? 1)
+    const plain = lifts[filmClass(r)] * (r.as(filmOver, (under) => over[under] ?? 1) ?? 1)
     const begun = has(r, filmState, 'started') ? STARTED : 0
     return { chance: Math.min(MOST, plain + begun), minutes: three(20, 45, 150) }
   }),
@@ -30,7 +30,7 @@ export const filmEvents: readonly EventRule[] = [
   }),
   event('repair-under-decal', (r, c) => {
     if (!hasBodyFilm(r) && !hasLettering(r) && !hasStickers(r)) return null
-    const old = (age(r, c.nowYear) ?? 10) >= 10
+    const old = ageAs(r, c.nowYear, (years) => years >= 10) ?? true
     return { chance: old ? 0.1 : 0.04, minutes: three(10, 25, 60) }
   }),
 ]

@@ -1,6 +1,7 @@
-import { age } from '../../intake/facts/age'
+import { ageAs } from '../../intake/facts/age'
 import { finishSystem } from '../../intake/facts/finish-system'
 import { has } from '../../intake/facts/has'
+import { is } from '../../intake/facts/is'
 import { protection } from '../../intake/facts/protection'
 import { sizeFactor } from '../../intake/facts/size-factor'
 import { wants } from '../../intake/facts/wants'
@@ -17,7 +18,7 @@ export const paintEvents: readonly EventRule[] = [
     return { chance: deep ? 0.22 : 0.12, minutes: three(25, 50, 120, sizeFactor(r)) }
   }),
   event('marks-return', (r, c) =>
-    polishes(r, c) && r.value(polishedBefore) === 'often-or-dealer'
+    polishes(r, c) && is(r, polishedBefore, 'often-or-dealer')
       ? { chance: 0.25, minutes: three(25, 50, 120) }
       : null,
   ),
@@ -34,14 +35,8 @@ export const paintEvents: readonly EventRule[] = [
   ),
   event('badge-pin', (r, c) => {
     if (!polishes(r, c)) return null
-    const years = age(r, c.nowYear) ?? 10
-    return years < 15
-      ? null
-      : {
-          chance: years >= 25 ? 0.15 : 0.06,
-          minutes: three(10, 20, 50),
-          money: ofRate(c, 0.1, 0.3, 1.2),
-        }
+    const chance = ageAs(r, c.nowYear, (years) => (years >= 25 ? 0.15 : years >= 15 ? 0.06 : 0))
+    return chance ? { chance, minutes: three(10, 20, 50), money: ofRate(c, 0.1, 0.3, 1.2) } : null
   }),
   event('high-spots', (r) =>
     protection(r) === 'coating' ? { chance: 0.08, minutes: three(15, 30, 80) } : null,

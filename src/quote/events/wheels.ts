@@ -1,5 +1,6 @@
-import { age } from '../../intake/facts/age'
+import { ageAs } from '../../intake/facts/age'
 import { has } from '../../intake/facts/has'
+import { is } from '../../intake/facts/is'
 import { wants } from '../../intake/facts/wants'
 import { dangers } from '../../intake/questions/dangers'
 import { jacking } from '../../intake/questions/jacking'
@@ -10,8 +11,7 @@ import { event, ofRate, three } from './event'
 export const wheelEvents: readonly EventRule[] = [
   event('seized-fastener', (r, c) => {
     if (!wants(r, 'wheels-off')) return null
-    const years = age(r, c.nowYear) ?? 10
-    const chance = years >= 20 ? 0.15 : years >= 8 ? 0.08 : 0.03
+    const chance = ageAs(r, c.nowYear, (a) => (a >= 20 ? 0.15 : a >= 8 ? 0.08 : 0.03)) ?? 0.08
     return { chance, minutes: three(12, 30, 90) }
   }),
   event('locking-key-missing', (r, c) => {
@@ -25,15 +25,15 @@ export const wheelEvents: readonly EventRule[] = [
     }
   }),
   event('rusty-jacking-point', (r, c) => {
-    if (!wants(r, 'wheels-off', 'underside') || r.value(jacking) === 'rusty') return null
-    const years = age(r, c.nowYear) ?? 10
-    return years < 12 ? null : { chance: 0.06, minutes: three(8, 15, 40) }
+    if (!wants(r, 'wheels-off', 'underside') || is(r, jacking, 'rusty')) return null
+    const old = ageAs(r, c.nowYear, (years) => years >= 12) ?? false
+    return !old ? null : { chance: 0.06, minutes: three(8, 15, 40) }
   }),
   event('flat-battery', (r, c) => {
     if (has(r, dangers, 'not-driving')) return null
     // A car that stands open for days, or an old one, empties its battery.
     const long = has(r, dangers, 'wet', 'growth')
-    const old = (age(r, c.nowYear) ?? 10) >= 6
+    const old = ageAs(r, c.nowYear, (years) => years >= 6) ?? true
     return long || old ? { chance: long ? 0.15 : 0.04, minutes: three(8, 12, 35) } : null
   }),
 ]

@@ -20,8 +20,7 @@ export const OLD_PIGMENT_BEFORE = 1980
 const thin = (r: Reader, c: Context): boolean => {
   if (c.measured)
     return c.measured.panels.some((p) => p.allows !== 'light' && p.allows !== 'two-step')
-  const y = r.value(year)
-  return y !== undefined && y >= 2017 && polishing(r)
+  return r.as(year, (y) => y >= 2017) === true && polishing(r)
 }
 
 /** What the paint is made of and what it cannot take. */

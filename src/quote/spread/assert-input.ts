@@ -1,12 +1,13 @@
 import { assertThreePoint } from './pert'
-import type { Case, SpreadInput, Unknown } from './spread-input'
+import { type Case, MOST_OPTIONS, type SpreadInput, type Unknown } from './spread-input'
 
 const assertCase = (c: Case, unknowns: readonly Unknown[]): void => {
   assertThreePoint(c.minutes)
   assertThreePoint(c.money)
   if (!(c.chance >= 0 && c.chance <= 1)) throw new RangeError('a chance lies within 0..1')
-  for (const [unknown, option] of c.when) {
-    if (unknowns[unknown]?.weights[option] === undefined) {
+  for (const [unknown, options] of c.when) {
+    const there = unknowns[unknown]?.weights.length ?? 0
+    if (!(options > 0 && options < 1 << there)) {
       throw new RangeError('a case names an option that does not exist')
     }
   }
@@ -14,6 +15,7 @@ const assertCase = (c: Case, unknowns: readonly Unknown[]): void => {
 
 const assertUnknowns = (input: SpreadInput): void => {
   for (const { id, weights } of input.unknowns) {
+    if (weights.length > MOST_OPTIONS) throw new RangeError(`${id} has too many options`)
     const sum = weights.reduce((a, b) => a + b, 0)
     if (weights.some((w) => !(w >= 0)) || !(Math.abs(sum - 1) < 1e-9)) {
       throw new RangeError(`weights of ${id} must sum to 1`)

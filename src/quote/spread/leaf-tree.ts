@@ -1,12 +1,22 @@
 import { assertInput } from './assert-input'
 import type { Case, SpreadInput, SpreadItem, Unknown } from './spread-input'
 
-/** Which case holds: a fork asks one unknown and has a branch per option, a leaf (unknown −1) is a case. */
-export type LeafTree = {
+/**
+ * Which case holds: a fork asks whether one unknown takes one of some options, a leaf (unknown −1)
+ * is a case.
+ */
+export type LeafTree = Leaf | Fork
+type Leaf = { readonly unknown: -1; readonly leaf: number }
+type Fork = {
   readonly unknown: number
-  readonly leaf: number
-  readonly branches: readonly LeafTree[]
+  /** Bits of the options that go to `yes`. */
+  readonly options: number
+  readonly yes: LeafTree
+  readonly no: LeafTree
 }
+
+/** True for a case, false for a fork. */
+export const isLeaf = (tree: LeafTree): tree is Leaf => tree.unknown < 0
 
 /** How the cases of an item divide the options; items that divide them alike share one shape. */
 export type Shape = {
@@ -17,47 +27,79 @@ export type Shape = {
   readonly weights: Float64Array
 }
 
-/** Option taken by each unknown, −1 while it is open. */
-export type Fixed = Int16Array
-export const allOpen = (unknowns: readonly Unknown[]): Fixed =>
-  new Int16Array(unknowns.length).fill(-1)
-
-const grow = (
-  item: SpreadItem,
-  open: readonly number[],
-  fixed: Fixed,
-  unknowns: readonly Unknown[],
-): LeafTree => {
-  const first = open[0]
-  if (first === undefined) throw new RangeError(`cases of ${item.id} leave a gap`)
-  const ask = item.cases[first]!.when.find(([unknown]) => fixed[unknown] === -1)
-  if (ask === undefined) {
-    if (open.length > 1) throw new RangeError(`cases of ${item.id} overlap`)
-    return { unknown: -1, leaf: first, branches: [] }
-  }
-  const [unknown] = ask
-  const branches = unknowns[unknown]!.weights.map((_, option) => {
-    fixed[unknown] = option
-    const here = open.filter((k) =>
-      item.cases[k]!.when.every(([u, o]) => u !== unknown || o === option),
-    )
-    return grow(item, here, fixed, unknowns)
-  })
-  fixed[unknown] = -1
-  return { unknown, leaf: -1, branches }
+/** What is still open: the options of each unknown as bits, and how likely every set of them is. */
+export type Open = {
+  readonly options: Int32Array
+  readonly chances: readonly Float64Array[]
 }
 
-const addWeights = (
-  tree: LeafTree,
-  weight: number,
-  unknowns: readonly Unknown[],
-  out: Float64Array,
-): void => {
-  if (tree.unknown < 0) out[tree.leaf]! += weight
+/** Chance of every set of options, by its bits. */
+const chancesOf = ({ weights }: Unknown): Float64Array => {
+  const out = new Float64Array(1 << weights.length)
+  weights.forEach((weight, o) => {
+    const bit = 1 << o
+    for (let set = 0; set < bit; set++) out[bit | set] = out[set]! + weight
+  })
+  return out
+}
+
+/** Nothing fixed yet. */
+export const allOpen = (unknowns: readonly Unknown[]): Open => ({
+  options: Int32Array.from(unknowns, (u) => (1 << u.weights.length) - 1),
+  chances: unknowns.map(chancesOf),
+})
+
+const grow = (item: SpreadItem, here: readonly number[], open: Int32Array): LeafTree => {
+  const first = here[0]
+  if (first === undefined) throw new RangeError(`cases of ${item.id} leave a gap`)
+  const ask = item.cases[first]!.when.find(([u, options]) => (open[u]! & ~options) !== 0)
+  if (ask === undefined) {
+    if (here.length > 1) throw new RangeError(`cases of ${item.id} overlap`)
+    return { unknown: -1, leaf: first }
+  }
+  const [unknown, options] = ask
+  const was = open[unknown]!
+  const branch = (left: number): LeafTree => {
+    open[unknown] = left
+    return grow(
+      item,
+      here.filter((k) => item.cases[k]!.when.every(([u, o]) => u !== unknown || (o & left) !== 0)),
+      open,
+    )
+  }
+  const fork = { unknown, options, yes: branch(was & options), no: branch(was & ~options) }
+  open[unknown] = was
+  return fork
+}
+
+const addWeights = (tree: LeafTree, weight: number, open: Open, out: Float64Array): void => {
+  if (isLeaf(tree)) out[tree.leaf]! += weight
   else
-    tree.branches.forEach((branch, option) => {
-      addWeights(branch, weight * unknowns[tree.unknown]!.weights[option]!, unknowns, out)
+    eachBranch(tree, open, (branch, share) => {
+      addWeights(branch, weight * share, open, out)
     })
+}
+
+/** Goes down the branches of a fork that can still hold, each with its chance; `open` as narrowed there. */
+const eachBranch = (
+  { unknown, options, yes, no }: Fork,
+  open: Open,
+  go: (branch: LeafTree, share: number) => void,
+): void => {
+  const was = open.options[unknown]!
+  const chances = open.chances[unknown]!
+  const all = chances[was]!
+  const inside = was & options
+  const outside = was & ~options
+  if (inside !== 0 && chances[inside]! > 0) {
+    open.options[unknown] = inside
+    go(yes, outside === 0 ? 1 : chances[inside]! / all)
+  }
+  if (outside !== 0 && chances[outside]! > 0) {
+    open.options[unknown] = outside
+    go(no, inside === 0 ? 1 : chances[outside]! / all)
+  }
+  open.options[unknown] = was
 }
 
 const sameWhen = (a: Case['when'], b: Case['when']): boolean =>
@@ -66,12 +108,15 @@ const sameWhen = (a: Case['when'], b: Case['when']): boolean =>
 const alike = (a: SpreadItem, b: SpreadItem): boolean =>
   a.cases.length === b.cases.length && a.cases.every((c, k) => sameWhen(c.when, b.cases[k]!.when))
 
-const shapeOf = (item: SpreadItem, unknowns: readonly Unknown[]): Shape => {
+const shapeOf = (item: SpreadItem, open: Open): Shape => {
   const named = new Set(item.cases.flatMap((c) => c.when.map(([unknown]) => unknown)))
-  const all = item.cases.map((_, k) => k)
-  const tree = grow(item, all, allOpen(unknowns), unknowns)
+  const tree = grow(
+    item,
+    item.cases.map((_, k) => k),
+    open.options,
+  )
   const weights = new Float64Array(item.cases.length)
-  addWeights(tree, 1, unknowns, weights)
+  addWeights(tree, 1, open, weights)
   return { axes: [...named].sort((a, b) => a - b), tree, weights }
 }
 
@@ -81,31 +126,24 @@ const shapeOf = (item: SpreadItem, unknowns: readonly Unknown[]): Shape => {
  */
 export const shapesOf = (input: SpreadInput): readonly Shape[] => {
   assertInput(input)
+  const open = allOpen(input.unknowns)
   const known: { readonly item: SpreadItem; readonly shape: Shape }[] = []
   return input.items.map((item) => {
     const before = known.find((k) => alike(k.item, item))
     if (before !== undefined) return before.shape
-    const shape = shapeOf(item, input.unknowns)
+    const shape = shapeOf(item, open)
     known.push({ item, shape })
     return shape
   })
 }
 
-/** Mean of a value per case, given the options that are fixed. */
-export const meanOf = (
-  tree: LeafTree,
-  values: Float64Array,
-  fixed: Fixed,
-  unknowns: readonly Unknown[],
-): number => {
-  const { unknown, branches } = tree
-  if (unknown < 0) return values[tree.leaf]!
-  const option = fixed[unknown]!
-  if (option >= 0) return meanOf(branches[option]!, values, fixed, unknowns)
-  const { weights } = unknowns[unknown]!
+/** Mean of a value per case, given what is still open. */
+export const meanOf = (tree: LeafTree, values: Float64Array, open: Open): number => {
+  if (isLeaf(tree)) return values[tree.leaf]!
   let sum = 0
-  for (let o = 0; o < branches.length; o++)
-    if (weights[o]! > 0) sum += weights[o]! * meanOf(branches[o]!, values, fixed, unknowns)
+  eachBranch(tree, open, (branch, share) => {
+    sum += share * meanOf(branch, values, open)
+  })
   return sum
 }
 
@@ -113,31 +151,17 @@ export const meanOf = (
 export const eachPair = (
   a: LeafTree,
   b: LeafTree,
-  fixed: Fixed,
-  unknowns: readonly Unknown[],
+  open: Open,
   visit: (caseA: number, caseB: number, weight: number) => void,
   weight = 1,
 ): void => {
-  const ask = a.unknown >= 0 ? a : b
-  const { unknown } = ask
-  if (unknown < 0) {
-    visit(a.leaf, b.leaf, weight)
-    return
-  }
-  const go = (option: number, share: number): void => {
-    const branch = ask.branches[option]!
-    if (ask === a) eachPair(branch, b, fixed, unknowns, visit, weight * share)
-    else eachPair(a, branch, fixed, unknowns, visit, weight * share)
-  }
-  const known = fixed[unknown]!
-  if (known >= 0) {
-    go(known, 1)
-    return
-  }
-  unknowns[unknown]!.weights.forEach((share, option) => {
-    if (share === 0) return
-    fixed[unknown] = option
-    go(option, share)
-  })
-  fixed[unknown] = -1
+  if (!isLeaf(a))
+    eachBranch(a, open, (branch, share) => {
+      eachPair(branch, b, open, visit, weight * share)
+    })
+  else if (!isLeaf(b))
+    eachBranch(b, open, (branch, share) => {
+      eachPair(a, branch, open, visit, weight * share)
+    })
+  else visit(a.leaf, b.leaf, weight)
 }

@@ -25,7 +25,7 @@ describe('worked by hand', () => {
 
   it('two items under one shared answer add their differences before squaring', () => {
     const leaf = (option: number, minutes: number) => ({
-      when: [[0, option]] as const,
+      when: [[0, 1 << option]] as const,
       chance: 1,
       minutes: exactly(minutes),
       money: nothing,

@@ -1,4 +1,4 @@
-import type { LeafTree, Shape } from './leaf-tree'
+import { isLeaf, type LeafTree, type Shape } from './leaf-tree'
 import { fillPertTable, pertSlope, STRATA } from './pert-table'
 import type { SpreadInput, SpreadItem, ThreePoint, Unknown } from './spread-input'
 import { orderOf } from './strata'
@@ -9,16 +9,16 @@ export type Sample = {
   readonly money: Float64Array
 }
 
-/** The option of an unknown at every point, each as often as its weight asks. */
-const optionDraws = (unknown: Unknown, points: number, dimension: number): Uint8Array => {
+/** The option of an unknown at every point, as its bit, each as often as its weight asks. */
+const optionDraws = (unknown: Unknown, points: number, dimension: number): Uint16Array => {
   const order = orderOf(points, dimension)
-  const out = new Uint8Array(points)
+  const out = new Uint16Array(points)
   let p = 0
   let sum = 0
   unknown.weights.forEach((weight, option) => {
     sum += weight
     const end = option === unknown.weights.length - 1 ? points : Math.round(sum * points)
-    for (; p < end; p++) out[order[p]!] = option
+    for (; p < end; p++) out[order[p]!] = 1 << option
   })
   return out
 }
@@ -26,12 +26,12 @@ const optionDraws = (unknown: Unknown, points: number, dimension: number): Uint8
 /** The case of a shape at each point, and how many points each case has. */
 type Cases = { readonly at: Uint16Array; readonly counts: Float64Array }
 
-const casesAt = (shape: Shape, options: readonly Uint8Array[], points: number): Cases => {
+const casesAt = (shape: Shape, options: readonly Uint16Array[], points: number): Cases => {
   const at = new Uint16Array(points)
   const counts = new Float64Array(shape.weights.length)
   for (let j = 0; j < points; j++) {
     let tree: LeafTree = shape.tree
-    while (tree.unknown >= 0) tree = tree.branches[options[tree.unknown]![j]!]!
+    while (!isLeaf(tree)) tree = options[tree.unknown]![j]! & tree.options ? tree.yes : tree.no
     at[j] = tree.leaf
     counts[tree.leaf]! += 1
   }

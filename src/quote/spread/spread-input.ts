@@ -5,19 +5,26 @@ export type ThreePoint = {
   readonly pessimistic: number
 }
 
-/** One unsure answer: weights of its options sum to 1; carSd is the sd it adds to the car factor (log scale). */
+/**
+ * One unsure answer: weights of its options (at most MOST_OPTIONS) sum to 1; carSd is the sd it adds
+ * to the car factor (log scale).
+ */
 export type Unknown = {
   readonly id: string
   readonly weights: readonly number[]
   readonly carSd: number
 }
 
+/** Options of an unknown are bits of a set. */
+export const MOST_OPTIONS = 12
+
 /**
- * A leaf: which option of which unknowns leads here, and what then happens with which chance (0..1).
+ * A leaf: which options of which unknowns lead here (as bits by their place; any of them), and what
+ * then happens with which chance (0..1).
  * Minutes are person-minutes before the car factor; money is in minor units and not scaled by it.
  */
 export type Case = {
-  readonly when: readonly (readonly [unknown: number, option: number])[]
+  readonly when: readonly (readonly [unknown: number, options: number])[]
   readonly chance: number
   readonly minutes: ThreePoint
   readonly money: ThreePoint

@@ -128,7 +128,7 @@ describe('laws', () => {
 describe('ill-formed input throws', () => {
   const unknown = { id: 'film', weights: [0.5, 0.5], carSd: 0 }
   const leaf = (option: number) => ({
-    when: [[0, option]] as const,
+    when: [[0, 1 << option]] as const,
     chance: 1,
     minutes: exactly(1),
     money: nothing,

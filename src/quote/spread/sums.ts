@@ -1,7 +1,7 @@
-import { allOpen, eachPair, meanOf, type Shape, shapesOf } from './leaf-tree'
+import { allOpen, eachPair, meanOf, type Open, type Shape, shapesOf } from './leaf-tree'
 import { pertMean, pertVariance } from './pert'
 import { comonotoneCovariance } from './pert-table'
-import type { Case, SpreadInput, SpreadItem, Unknown } from './spread-input'
+import type { Case, SpreadInput, SpreadItem } from './spread-input'
 
 const KINDS = ['minutes', 'worth', 'money'] as const
 
@@ -73,10 +73,10 @@ const addItem = (item: SpreadItem, shape: Shape, groups: Map<Shape, Group>, own:
 type Centred = Group & { readonly mean: Readonly<Record<(typeof KINDS)[number], number>> }
 
 /** Adds what two groups share through common unknowns; given the options they are independent. */
-const addShared = (a: Centred, b: Centred, unknowns: readonly Unknown[], total: Own): void => {
+const addShared = (a: Centred, b: Centred, open: Open, total: Own): void => {
   if (!a.shape.axes.some((axis) => b.shape.axes.includes(axis))) return
   const twice = a === b ? 1 : 2
-  eachPair(a.shape.tree, b.shape.tree, allOpen(unknowns), unknowns, (i, j, weight) => {
+  eachPair(a.shape.tree, b.shape.tree, open, (i, j, weight) => {
     const worthA = a.worth[i]! - a.mean.worth
     const worthB = b.worth[j]! - b.mean.worth
     const moneyA = a.money[i]! - a.mean.money
@@ -89,25 +89,20 @@ const addShared = (a: Centred, b: Centred, unknowns: readonly Unknown[], total: 
   })
 }
 
-const givenOf = (input: SpreadInput, groups: readonly Centred[]): readonly Means[] => {
-  const { unknowns } = input
-  const fixed = allOpen(unknowns)
-  return unknowns.map(({ weights }, k) => {
+const givenOf = (input: SpreadInput, groups: readonly Centred[], open: Open): readonly Means[] =>
+  input.unknowns.map(({ weights }, k) => {
     const given = emptyMeans(weights.length)
     for (const group of groups) {
       const forks = group.shape.axes.includes(k)
       for (let o = 0; o < weights.length; o++) {
-        fixed[k] = o
+        open.options[k] = 1 << o
         for (const kind of KINDS)
-          given[kind][o]! += forks
-            ? meanOf(group.shape.tree, group[kind], fixed, unknowns)
-            : group.mean[kind]
+          given[kind][o]! += forks ? meanOf(group.shape.tree, group[kind], open) : group.mean[kind]
       }
     }
-    fixed[k] = -1
+    open.options[k] = (1 << weights.length) - 1
     return given
   })
-}
 
 /** Exact sums of means, variances and covariances, shared unknowns included. Throws on an ill-formed input. */
 export const sumsOf = (input: SpreadInput): Sums => {
@@ -120,14 +115,13 @@ export const sumsOf = (input: SpreadInput): Sums => {
   })
   const open = allOpen(unknowns)
   const all = [...groups.values()].map((group): Centred => {
-    const of = (kind: (typeof KINDS)[number]) =>
-      meanOf(group.shape.tree, group[kind], open, unknowns)
+    const of = (kind: (typeof KINDS)[number]) => meanOf(group.shape.tree, group[kind], open)
     return { ...group, mean: { minutes: of('minutes'), worth: of('worth'), money: of('money') } }
   })
   all.forEach((a, i) => {
-    for (const b of all.slice(i)) addShared(a, b, unknowns, total)
+    for (const b of all.slice(i)) addShared(a, b, open, total)
   })
   const sum = (kind: (typeof KINDS)[number]) => all.reduce((s, group) => s + group.mean[kind], 0)
   const means = { minutes: sum('minutes'), worth: sum('worth'), money: sum('money') }
-  return { ...means, ...total, given: givenOf(input, all), shapes }
+  return { ...means, ...total, given: givenOf(input, all, open), shapes }
 }

@@ -3,6 +3,7 @@ import { type CabinClass, cabinClass } from '../../intake/facts/cabin-class'
 import { cabinFactor } from '../../intake/facts/cabin-factor'
 import { cabinWork } from '../../intake/facts/cabin-scope'
 import { has } from '../../intake/facts/has'
+import { is } from '../../intake/facts/is'
 import { wants } from '../../intake/facts/wants'
 import { cabinMarks } from '../../intake/questions/cabin-marks'
 import { growth } from '../../intake/questions/growth'
@@ -115,7 +116,7 @@ export const cabin: readonly StepRule[] = [
       has(r, cabinMarks, 'smoke') &&
       !budgetIsTight(r, c) &&
       !has(r, growth, 'mould-headliner') &&
-      r.value(headliner) !== 'loose'
+      !is(r, headliner, 'loose')
         ? need('headliner', 1, 'car', cabinFactor(r))
         : null,
   }),

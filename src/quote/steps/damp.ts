@@ -7,6 +7,7 @@ import {
   liftsCarpet,
   wetPlaces,
 } from '../../intake/facts/damp'
+import { is } from '../../intake/facts/is'
 import { wants } from '../../intake/facts/wants'
 import { wetSource } from '../../intake/questions/wet-source'
 import type { Reader } from '../../intake/reader'
@@ -61,12 +62,8 @@ export const damp: readonly StepRule[] = [
     source: sourceOf('water-test'),
     cautions: waterCautions,
     need: (r) => {
-      const source = wet(r) ? r.value(wetSource) : 'repaired'
-      return source === 'flood' || source === 'sewage' || source === 'left-open'
-        ? null
-        : wet(r)
-          ? need('water-test', 1, 'car', source === 'repaired' ? 0.6 : 1)
-          : null
+      if (!wet(r) || is(r, wetSource, 'flood', 'sewage', 'left-open')) return null
+      return need('water-test', 1, 'car', is(r, wetSource, 'repaired') ? 0.6 : 1)
     },
   }),
   step({

@@ -1,5 +1,6 @@
 import { filmByHour, filmClass, filmPlaces, hasBodyFilm, hasFilm } from '../../intake/facts/film'
 import { has } from '../../intake/facts/has'
+import { is } from '../../intake/facts/is'
 import { hasLettering, hasStickers } from '../../intake/facts/lettering'
 import { sizeFactor } from '../../intake/facts/size-factor'
 import { dangers } from '../../intake/questions/dangers'
@@ -62,8 +63,7 @@ const films = ['adhesive-solvent', 'film-heat'] as const
 /** One corner first, then the owner's yes: film by the hour, and film over what may let go. */
 const testCorner = (r: Reader): boolean => {
   if (!hasBodyFilm(r)) return false
-  const over = r.value(filmOver)
-  return filmByHour(r) || over === 'repaint' || over === 'bumper'
+  return filmByHour(r) || is(r, filmOver, 'repaint', 'bumper')
 }
 
 export const film: readonly StepRule[] = [

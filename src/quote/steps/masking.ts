@@ -1,4 +1,4 @@
-import { age } from '../../intake/facts/age'
+import { ageAs } from '../../intake/facts/age'
 import { finishSystem } from '../../intake/facts/finish-system'
 import { sizeFactor } from '../../intake/facts/size-factor'
 import type { StepRule } from '../rules'
@@ -19,7 +19,7 @@ export const masking: readonly StepRule[] = [
     source: sourceOf('mask-trim'),
     need: (r, c) => {
       if (!polishes(r, c)) return null
-      const old = (age(r, c.nowYear) ?? 0) >= OLD_TRIM_YEARS
+      const old = ageAs(r, c.nowYear, (years) => years >= OLD_TRIM_YEARS) ?? false
       return need(old ? 'mask-trim-old' : 'mask-trim', 1, 'car', sizeFactor(r))
     },
   }),

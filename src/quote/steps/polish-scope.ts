@@ -1,7 +1,8 @@
-import { age } from '../../intake/facts/age'
-import { finishSystem } from '../../intake/facts/finish-system'
+import { ageAs } from '../../intake/facts/age'
+import { type FinishSystem, finishSystem } from '../../intake/facts/finish-system'
 import { freshPaint, freshPanels } from '../../intake/facts/fresh-paint'
 import { has } from '../../intake/facts/has'
+import { is } from '../../intake/facts/is'
 import { peeling, peels } from '../../intake/facts/peeling'
 import { polishWish } from '../../intake/facts/polish-wish'
 import { resprayed } from '../../intake/facts/respray'
@@ -56,7 +57,7 @@ export const leftOut = (r: Reader): readonly string[] | 'all' => {
 
 /** Places painted again on a car that otherwise was not: what lies on top of them is not known. */
 const repainted = (r: Reader): readonly string[] =>
-  r.value(paintHistory) === 'part' ? resprayed(r) : []
+  is(r, paintHistory, 'part') ? resprayed(r) : []
 
 /** Share of the painted area that may be rubbed at all, 0 to 1. */
 export const openShare = (r: Reader): number => {
@@ -68,30 +69,27 @@ export const openShare = (r: Reader): number => {
   return outerAreaM2(open) / outerAreaM2(panels)
 }
 
+const cutOf = (system: FinishSystem, r: Reader, c: Context): number => {
+  if (system === 'clear-coat') {
+    const byAge = (years: number): number => (years <= 5 ? 0.65 : years <= 12 ? 0.5 : 0.3)
+    return ageAs(r, c.nowYear, byAge) ?? 0.3
+  }
+  if (system === 'single-stage-solid' || system === 'refinished') return 0.2
+  return system === 'unknown' ? 0.1 : 0
+}
+
 /**
  * How likely measuring will allow a cut, before anything is measured (own estimate): by finish system
  * and age, less after earlier polishing, never where no gauge reads or over burnt edges.
  */
 export const cutChance = (r: Reader, c: Context): number => {
   if (has(r, defects, 'burn-through') || !gaugeReads(r, c)) return 0
-  const system = finishSystem(r)
-  const years = age(r, c.nowYear) ?? 15
-  const plain =
-    system === 'clear-coat'
-      ? years <= 5
-        ? 0.65
-        : years <= 12
-          ? 0.5
-          : 0.3
-      : system === 'single-stage-solid' || system === 'refinished'
-        ? 0.2
-        : system === 'unknown'
-          ? 0.1
-          : 0
+  const plain = cutOf(finishSystem(r), r, c)
   if (plain === 0) return 0
-  const before = r.value(polishedBefore)
-  if (before === 'several') return plain * 0.6
-  return before === 'often-or-dealer' ? plain * 0.4 : plain
+  const left = r.as(polishedBefore, (before) =>
+    before === 'several' ? 0.6 : before === 'often-or-dealer' ? 0.4 : 1,
+  )
+  return plain * (left ?? 1)
 }
 
 const shallower = (a: PolishLevel, b: PolishLevel): PolishLevel =>

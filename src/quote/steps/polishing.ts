@@ -30,7 +30,7 @@ const agreed: readonly string[] = [...prepared, 'test-spot', 'test-spot-yes', 't
 
 /** Old paint may hold lead or chromate: its dust is kept wet or caught. */
 const dusty = (r: Reader): readonly string[] =>
-  (r.value(year) ?? 2000) < 1990 ? ['old-paint-dust', 'vibration'] : ['vibration']
+  r.as(year, (built) => built < 1990) ? ['old-paint-dust', 'vibration'] : ['vibration']
 
 const byArea = (
   key: MinutesKey,

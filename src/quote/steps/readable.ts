@@ -1,3 +1,4 @@
+import { is } from '../../intake/facts/is'
 import { panelMaterial } from '../../intake/questions/panel-material'
 import type { Reader } from '../../intake/reader'
 import { type Context, owns } from '../context'
@@ -9,7 +10,5 @@ import { type Context, owns } from '../context'
 export const gaugeReads = (r: Reader, c: Context): boolean => {
   const dual = owns(c, 'gauge-dual')
   if (!dual && !owns(c, 'gauge-ferrous')) return false
-  const material = r.value(panelMaterial)
-  if (material === 'plastic-composite') return false
-  return dual || material !== 'aluminium'
+  return !is(r, panelMaterial, ...(dual ? [] : (['aluminium'] as const)), 'plastic-composite')
 }

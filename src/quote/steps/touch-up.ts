@@ -1,4 +1,5 @@
 import { has } from '../../intake/facts/has'
+import { is } from '../../intake/facts/is'
 import { wants } from '../../intake/facts/wants'
 import { defects } from '../../intake/questions/defects'
 import { wish } from '../../intake/questions/wish'
@@ -12,8 +13,8 @@ const cure: Lag = { minutes: 1440, kind: 'elapsed', blocks: 'car', why: 'cure' }
 
 /** Chips are filled where paint is worked on and the owner does not want the car kept as it is. */
 const chipped = (r: Reader): boolean =>
-  wants(r, 'paint') && has(r, defects, 'chips') && r.value(wish) !== 'preserve'
-const levelled = (r: Reader): boolean => chipped(r) && r.value(wish) === 'show'
+  wants(r, 'paint') && has(r, defects, 'chips') && !is(r, wish, 'preserve')
+const levelled = (r: Reader): boolean => chipped(r) && is(r, wish, 'show')
 
 export const touchUp: readonly StepRule[] = [
   step({

@@ -1,5 +1,6 @@
 import { has } from '../../intake/facts/has'
 import { highVoltage } from '../../intake/facts/high-voltage'
+import { is } from '../../intake/facts/is'
 import { sizeFactor } from '../../intake/facts/size-factor'
 import { wants } from '../../intake/facts/wants'
 import { cabinMarks } from '../../intake/questions/cabin-marks'
@@ -33,7 +34,7 @@ export const underside: readonly StepRule[] = [
     source: sourceOf('underside'),
     cautions: (r) => ['lifting', ...(highVoltage(r) ? ['high-voltage'] : [])],
     need: (r) => {
-      if (!wants(r, 'underside') || r.value(jacking) === 'rusty') return null
+      if (!wants(r, 'underside') || is(r, jacking, 'rusty')) return null
       const salted = has(r, cabinMarks, 'salt') || has(r, dangers, 'not-driving') ? 1.2 : 1
       return need('underside', 1, 'car', sizeFactor(r) * salted)
     },

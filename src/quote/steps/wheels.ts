@@ -1,4 +1,5 @@
 import { accessFactor } from '../../intake/facts/access-factor'
+import { is } from '../../intake/facts/is'
 import { wants } from '../../intake/facts/wants'
 import { jacking } from '../../intake/questions/jacking'
 import { wheels as wheelKind } from '../../intake/questions/wheels'
@@ -9,7 +10,7 @@ import { need, sourceOf } from './need'
 import { step } from './step'
 
 /** Wheels come off where it is asked for and the sills can carry the car. */
-const off = (r: Reader): boolean => wants(r, 'wheels-off') && r.value(jacking) !== 'rusty'
+const off = (r: Reader): boolean => wants(r, 'wheels-off') && !is(r, jacking, 'rusty')
 
 const each =
   (key: MinutesKey): StepRule['need'] =>
@@ -25,8 +26,7 @@ export const wheels: readonly StepRule[] = [
     kit: ['stands', 'torque-wrench'],
     duties: ['torque', 'recheck-distance'],
     source: sourceOf('wheels-off'),
-    cautions: (r) =>
-      r.value(wheelKind) === 'cracked' ? ['lifting', 'cracked-wheel'] : ['lifting'],
+    cautions: (r) => (is(r, wheelKind, 'cracked') ? ['lifting', 'cracked-wheel'] : ['lifting']),
     need: (r) => (off(r) ? need('wheels-off', 4, 'wheel', accessFactor(r)) : null),
   }),
   step({
@@ -37,9 +37,7 @@ export const wheels: readonly StepRule[] = [
     kit: ['stands', 'torque-wrench'],
     source: sourceOf('wheels-clean'),
     cautions: (r) =>
-      r.value(wheelKind) === 'polished-bare'
-        ? ['wheel-cleaner', 'acid-and-metal']
-        : ['wheel-cleaner'],
+      is(r, wheelKind, 'polished-bare') ? ['wheel-cleaner', 'acid-and-metal'] : ['wheel-cleaner'],
     need: each('wheels-clean'),
   }),
   step({
