@@ -21,7 +21,16 @@ export type RecordPanel = {
   readonly panel: string
   readonly before: number | null
   readonly after: number | null
-  readonly polished: readonly { readonly sequence: string; readonly sets: number }[]
+  readonly polished: readonly {
+    readonly sequence: string
+    readonly sets: number
+    readonly machine?: string
+    readonly pad?: string
+    readonly abrasive?: string
+    readonly speed?: string
+  }[]
+  /** µm that may still come off, for whoever polishes next; null: nobody knows. */
+  readonly allowance: number | null
 }
 
 export type HandoverRecord = {
@@ -53,6 +62,12 @@ export const beforeAfter = (readings: readonly PaintSet[]) =>
     after: meanOf(readings, panel, 'after'),
   }))
 
+/** What is left on a panel that could be read, µm to a tenth. */
+const allowanceLeft = (
+  now: { readonly light: number; readonly verdict: string } | undefined,
+): number | null =>
+  now === undefined || now.verdict === 'cannot-be-read' ? null : Math.round(now.light * 10) / 10
+
 /** What the owner keeps: readings before and after, what was done and left, what to do when. */
 export const recordOf = (
   estimate: Pick<Estimate, 'steps' | 'scope'>,
@@ -63,9 +78,18 @@ export const recordOf = (
       readonly panel: string
       readonly sequence: string
       readonly sets: number
+      readonly machine?: string
+      readonly pad?: string
+      readonly abrasive?: string
+      readonly speed?: string
     }[]
   },
   handedOver: string,
+  panels: readonly {
+    readonly panel: string
+    readonly light: number
+    readonly verdict: string
+  }[] = [],
 ): HandoverRecord => {
   const done = estimate.steps.filter((s) => bench.steps[s.id]?.state === 'done').map((s) => s.id)
   const day = parseDay(handedOver)
@@ -75,7 +99,15 @@ export const recordOf = (
       ...read,
       polished: bench.polished
         .filter((p) => p.panel === read.panel)
-        .map(({ sequence, sets }) => ({ sequence, sets })),
+        .map(({ sequence, sets, machine, pad, abrasive, speed }) => ({
+          sequence,
+          sets,
+          ...(machine ? { machine } : {}),
+          ...(pad ? { pad } : {}),
+          ...(abrasive ? { abrasive } : {}),
+          ...(speed ? { speed } : {}),
+        })),
+      allowance: allowanceLeft(panels.find((p) => p.panel === read.panel)),
     })),
     done,
     left: [

@@ -355,6 +355,13 @@ export const samplePages = (assets: Assets, t: Typed = PLAIN): Readonly<Record<s
     ),
     record: (
       <RecordPage
+        returns="2026-06-20"
+        kept={{
+          kept: [{ what: 'coating-batch', value: t.text }],
+          mileage: { in: 88_120, out: 88_123 },
+          waived: [{ check: 'clips', why: t.text }],
+          refused: [t.text],
+        }}
         frame={own}
         reference="K7P-3QX"
         car="saloon, 1974"
@@ -366,8 +373,9 @@ export const samplePages = (assets: Assets, t: Typed = PLAIN): Readonly<Record<s
               before: 92.4,
               after: 91.2,
               polished: [{ sequence: 'light', sets: 1 }],
+              allowance: 1.4,
             },
-            { panel: 'roof', before: 96, after: null, polished: [] },
+            { panel: 'roof', before: 96, after: null, polished: [], allowance: null },
           ],
           done: ['check-in', 'lettering'],
           left: [
@@ -499,6 +507,8 @@ export const samplePages = (assets: Assets, t: Typed = PLAIN): Readonly<Record<s
           total: 120_000,
         }}
         quotedTotal={129_000}
+        openText={t.text}
+        light={t.text}
         netText="1000.00"
         once="k1"
       />

@@ -23,6 +23,10 @@ export type HandoverPageProps = {
     readonly total: number
   }
   readonly quotedTotal: number
+  /** What stays open as things stand, a thing a line. */
+  readonly openText: string
+  /** The lamp the work was looked at under; empty where nobody wrote it down. */
+  readonly light: string
   /** Net as it would be typed, for correcting. */
   readonly netText: string
   readonly once: string
@@ -121,9 +125,20 @@ export const HandoverPage: FC<HandoverPageProps> = (p) => {
             label={words.say('page.handover.open')}
             hint={words.say('page.handover.open.hint')}
             rows={4}
-            value={keptOne(kept, 'open')}
+            value={keptOne(kept, 'open', p.openText)}
             {...shared}
           />
+          <Field
+            name="returns"
+            type="date"
+            label={words.say('page.handover.returns')}
+            value={keptOne(kept, 'returns')}
+            short
+            {...shared}
+          />
+          <p>
+            {words.say('page.handover.light')} {p.light}
+          </p>
           <Field
             name="name"
             label={words.say('page.handover.name')}

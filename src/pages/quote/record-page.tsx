@@ -5,6 +5,7 @@ import type { Frame } from '../frame'
 import { Layout } from '../layout'
 import { date, money } from '../parts/money-text'
 import { lineName } from './quote-lines'
+import { Kept, type RecordKept } from './record-kept'
 
 export type RecordPageProps = {
   readonly frame: Frame
@@ -25,6 +26,9 @@ export type RecordPageProps = {
   readonly findings?: readonly string[]
   /** What stays open, as the studio wrote it. */
   readonly open?: readonly string[]
+  /** The day it comes back for what stays open. */
+  readonly returns?: string
+  readonly kept?: RecordKept
   /** Where its owner says whether all is well. */
   readonly dayHref?: string
 }
@@ -51,6 +55,9 @@ const Readings: FC<{ readonly words: Words; readonly record: HandoverRecord }> =
               {words.say('page.record.after')}
             </th>
             <th scope="col">{words.say('page.record.polished')}</th>
+            <th scope="col" class="n">
+              {words.say('page.record.allowance')}
+            </th>
           </tr>
         </thead>
         <tbody>
@@ -68,12 +75,20 @@ const Readings: FC<{ readonly words: Words; readonly record: HandoverRecord }> =
                   ? words.say('page.record.untouched')
                   : p.polished
                       .map((s) =>
-                        words.say('page.record.sets', {
-                          n: s.sets,
-                          what: words.say(`sequence.${s.sequence}`),
-                        }),
+                        [
+                          words.say('page.record.sets', {
+                            n: s.sets,
+                            what: words.say(`sequence.${s.sequence}`),
+                          }),
+                          ...[s.machine, s.pad, s.abrasive, s.speed].filter(Boolean),
+                        ].join(', '),
                       )
-                      .join(', ')}
+                      .join('; ')}
+              </td>
+              <td class="n" data-label={words.say('page.record.allowance')}>
+                {p.allowance === null
+                  ? words.say('page.panel.no-number')
+                  : words.say('format.um', { v: p.allowance })}
               </td>
             </tr>
           ))}
@@ -145,8 +160,10 @@ export const RecordPage: FC<RecordPageProps> = (p) => {
               <li>{text}</li>
             ))}
           </ul>
+          {p.returns ? <p>{words.say('page.record.returns', { date: p.returns })}</p> : null}
         </section>
       ) : null}
+      {p.kept ? <Kept words={words} kept={p.kept} /> : null}
       {record.aftercare.length > 0 ? (
         <section>
           <h2>{words.say('page.record.aftercare')}</h2>

@@ -1,14 +1,19 @@
 import type { Revision } from '../../docket/fold'
 import { mayMove } from '../../docket/states'
 import { blockersOf } from '../../jobsheet/checks'
+import { panelsNow } from '../../jobsheet/panels-now'
 import { benchReadings } from '../../jobsheet/readings'
 import { recordOf } from '../../jobsheet/record'
+import { mayNotLeaveWithout } from '../../jobsheet/refit'
 import type { Sheet } from '../../jobsheet/sheet'
 import { rateOf } from '../../kernel/money'
 import type { Estimate } from '../../quote/estimate-types'
+import { paintCaseOf } from '../../quote/paint-of'
 import type { Stmt } from '../../store/db'
 import { insertText } from '../../store/texts'
-import { Problem } from '../http/problem'
+import type { Words } from '../../words/render'
+import { wantedText } from '../../words/wanted-text'
+import { invalid, Problem } from '../http/problem'
 import type { Call, Load } from '../route'
 import { checkMatch, type Desk, keepText, type Written, write } from './desk'
 import { todayOf } from './estimating'
@@ -20,6 +25,8 @@ export type HandoverGiven = {
   readonly mileage?: number | undefined
   readonly name?: string | undefined
   readonly open?: readonly string[] | undefined
+  /** The day the car comes back for what stayed open. */
+  readonly returns?: string | undefined
   readonly paid?: number | undefined
   /** The net as corrected by the studio, e.g. for work by time; absent: as agreed. */
   readonly net?: number | undefined
@@ -51,6 +58,8 @@ export const handOver = (
       detail: { key: 'problem.not-now.open-checks' },
       more: { state, open: blockers },
     })
+  if (given.returns !== undefined && given.returns < todayOf(call.studio, call.now))
+    throw invalid([{ pointer: '/returns', code: 'ERR_PAST' }])
   const agreed = accountOf(desk, revision)
   const net = given.net ?? agreed.net
   const { taxMillionths, taxRounding } = call.studio.engine
@@ -67,6 +76,7 @@ export const handOver = (
     body: {
       account: { net, tax, total, ...(given.paid === undefined ? {} : { paid: given.paid }) },
       open: [...(given.open ?? [])],
+      ...(given.returns === undefined ? {} : { returns: given.returns }),
       ...(given.mileage === undefined ? {} : { mileage: given.mileage }),
       ...(kept ? { name: kept.ref } : {}),
     },
@@ -89,9 +99,21 @@ export const recordFor = (
       more: { state: desk.docket.state },
     })
   const day = todayOf(call.studio, handed.at)
+  const { bench } = desk.docket
+  const panels = panelsNow(
+    paintCaseOf(desk.answers, new Date(handed.at).getUTCFullYear()),
+    bench,
+    call.studio.engine.limits,
+  )
   return {
     date: day,
-    record: recordOf(estimate, benchReadings(desk.docket.bench), desk.docket.bench, day),
+    record: recordOf(estimate, benchReadings(bench), bench, day, panels),
+    kept: bench.recorded.map(({ what, value }) => ({ what, value })),
+    mileage: { in: bench.checkIn?.mileage ?? null, out: handed.mileage ?? null },
+    waived: Object.values(bench.checks)
+      .filter((c) => c.waived)
+      .map((c) => ({ check: c.check, why: c.why ? (desk.texts.get(c.why.text) ?? '') : '' })),
+    returns: handed.returns ?? null,
     account: { ...accountOf(desk, revision), paid: handed.account.paid ?? null },
     open: handed.open,
     extras: desk.docket.extras.map((e) => ({
@@ -101,4 +123,20 @@ export const recordFor = (
       decision: e.decision?.decision ?? null,
     })),
   }
+}
+
+/** What stays open unless it is settled first: parts not back on that may follow, and parts still coming. */
+export const stillOpen = (desk: Desk, words: Words): readonly string[] => {
+  const { bench } = desk.docket
+  const off = bench.removals
+    .filter((r) => !r.refitted && !mayNotLeaveWithout(r))
+    .map((r) => words.say('page.handover.off', { item: r.item, place: r.place }))
+  const items = new Set([...Object.keys(bench.inHand.wanted), ...Object.keys(bench.inHand.supply)])
+  const coming = [...items]
+    .filter((item) => bench.inHand.supply[item]?.state !== 'in-hand')
+    .map((item) => {
+      const thing = bench.inHand.wanted[item]?.thing ?? bench.inHand.supply[item]?.thing
+      return words.say('page.handover.coming', { thing: thing ?? wantedText(item, words) })
+    })
+  return [...off, ...coming]
 }

@@ -120,6 +120,8 @@ export const jobRoutes: readonly Route[] = [
       mileage: maybe(z.int().min(0).max(5_000_000)),
       name: maybe(z.string().max(200)),
       open: maybe(z.array(z.string().max(200)).max(20)),
+      /** The day the car comes back for what stayed open. */
+      returns: maybe(day),
       paid: maybe(z.int().min(0).max(1_000_000_000)),
     }),
     answers: { 200: stateAnswer },

@@ -221,5 +221,9 @@ const recordView = (
   aftercare: found.record.aftercare.map((a) => ({ ...a, text: words.say(`aftercare.${a.id}`) })),
   account: found.account,
   open: found.open,
+  returns: found.returns,
   extras: found.extras,
+  kept: found.kept,
+  mileage: found.mileage,
+  waived: found.waived,
 })

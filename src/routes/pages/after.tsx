@@ -75,6 +75,13 @@ export const afterRoutes: readonly Route[] = [
             (f) => `${f.place}: ${desk.texts.get(f.text.text) ?? ''}`,
           )}
           open={found.open}
+          {...(found.returns ? { returns: found.returns } : {})}
+          kept={{
+            kept: found.kept,
+            mileage: found.mileage,
+            waived: found.waived,
+            refused: found.extras.filter((e) => e.decision === 'refuse').map((e) => e.text),
+          }}
         />,
       )
     },

@@ -9,7 +9,7 @@ import { selectEstimatesOf } from '../../store/estimates'
 import { type StoredEstimates, sheetFor } from '../acts/agreed'
 import { carriedOf } from '../acts/carrying'
 import { type Desk, deskLoad } from '../acts/desk'
-import { accountOf } from '../acts/handing-over'
+import { accountOf, stillOpen } from '../acts/handing-over'
 import { lineText } from '../acts/quote-view'
 import { invalid, type Problem } from '../http/problem'
 import type { Outcome } from '../route'
@@ -84,6 +84,8 @@ export const handoverPage = (
         total: account.total,
       }}
       quotedTotal={revision.offer.total}
+      openText={stillOpen(desk, words).join('\n')}
+      light={desk.docket.bench.recorded.findLast((r) => r.what === 'light')?.value ?? ''}
       netText={net.ok ? net.value : ''}
       once={onceOf(call)}
       {...(problem ? { errors: fieldErrors(call, problem), kept: keptOf(formOf(call)) } : {})}

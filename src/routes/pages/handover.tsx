@@ -1,3 +1,4 @@
+import { parseDay } from '../../kernel/calendar'
 import { paths } from '../../pages/paths'
 import { sheetFor } from '../acts/agreed'
 import { openDesk } from '../acts/desk'
@@ -5,7 +6,7 @@ import { handOver } from '../acts/handing-over'
 import { invalid, tooLong } from '../http/problem'
 import { type Form, type Route, route } from '../route'
 import { handoverPage, load, money, yearOf } from './bench-render'
-import { formOf, orAgain, seeOther, textOf, wholeOf } from './page'
+import { formOf, orAgain, seeOther, textOf, typedIn, wholeOf } from './page'
 
 export const handoverRoutes: readonly Route[] = [
   route({
@@ -51,6 +52,7 @@ export const handoverRoutes: readonly Route[] = [
               paid: money(form.get('paid'), 'paid', call.studio.profile.currency),
               net: money(form.get('net'), 'net', call.studio.profile.currency),
               open: openLines(form),
+              returns: dayOf(form, 'returns'),
             },
             sheet,
             revision,
@@ -62,6 +64,14 @@ export const handoverRoutes: readonly Route[] = [
     },
   }),
 ]
+
+/** A day as typed; undefined for nothing. Throws Problem 422 for what is none. */
+const dayOf = (form: Form, name: string): string | undefined => {
+  const typed = typedIn(form, name)
+  if (typed !== undefined && !parseDay(typed).ok)
+    throw invalid([{ pointer: `/${name}`, code: 'ERR_DATE_FORMAT' }])
+  return typed
+}
 
 const MOST_OPEN = 20
 

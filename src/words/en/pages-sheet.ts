@@ -148,7 +148,12 @@ export const pagesSheet: Catalogue = {
   'page.handover.returns': 'Comes back for it on',
   'page.handover.light':
     'Walk round it with the owner in the light the readings and pictures were taken in.',
-  'page.record.returns': 'Comes back on {date:date} for what stayed open.',
+  'page.handover.off': '{item}, {place}: not back on yet',
+  'page.handover.coming': '{thing}: still to come',
+  'page.record.returns': 'It comes back on {date:date} for that.',
   'page.record.allowance': 'May still come off',
-  'page.record.used': '{machine}, {pad}, {abrasive}, {speed}',
+  'page.record.kept': 'For the next person',
+  'page.record.mileage': 'On the clock: {in} when it came, {out} when it left.',
+  'page.record.waived': 'Not checked: {check}. {why}',
+  'page.record.refused': 'Asked and refused: {text}',
 }
