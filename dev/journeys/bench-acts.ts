@@ -14,7 +14,7 @@ const quietly = async ({ bench, studio }: Stage, path: string, fields: Fields): 
   if (!answer.ok()) throw new Error(`${path} answered ${answer.status()}: ${await answer.text()}`)
 }
 
-const line = (s: Stage, id: string, kind: string, fields: Fields) =>
+export const line = (s: Stage, id: string, kind: string, fields: Fields) =>
   quietly(s, `/bench/${id}/lines`, { kind, ...fields })
 
 type Step = {
@@ -99,8 +99,8 @@ export const findAndAsk = async (
   const { page } = s.bench
   await page.goto(`/bench/${id}`)
   await page.locator('#findings summary').first().click()
-  await page.locator('#findings [name=place]').fill(found.place)
-  await page.locator('#f-found').fill(found.text)
+  await page.locator('#f-found-place').fill(found.place)
+  await page.locator('#f-found-text').fill(found.text)
   await s.shoot(page, 'finding', { at: '#findings' })
   const kept = await page.request.post(`${s.studio.origin}/bench/${id}/findings`, {
     multipart: { ...found },

@@ -11,7 +11,7 @@ export const LineForm: FC<{
   readonly hidden?: Readonly<Record<string, string>>
   readonly children?: Child
 }> = ({ id, kind, once, hidden = {}, children }) => (
-  <form method="post" action={paths.benchLines(id)} novalidate>
+  <form class="screen-only" method="post" action={paths.benchLines(id)} novalidate>
     <Once once={once} />
     <input type="hidden" name="kind" value={kind} />
     {Object.entries(hidden).map(([name, value]) => (

@@ -18,7 +18,7 @@ export const PasteForm: FC<SheetPart & { readonly probe: string }> = ({
   return (
     <details open={isRefused(refused)}>
       <summary>{words.say('page.paste.new')}</summary>
-      <form method="post" action={paths.benchLines(view.id)} novalidate>
+      <form class="screen-only" method="post" action={paths.benchLines(view.id)} novalidate>
         <Once once={`${once}-paste`} />
         <input type="hidden" name="kind" value="pasted" />
         <input type="hidden" name="probe" value={probe} />

@@ -17,6 +17,7 @@ export const PictureForm: FC<{
   readonly children?: Child
 }> = ({ words, id, kind, once, hidden = {}, fileId, refused, children }) => (
   <form
+    class="screen-only"
     method="post"
     action={paths.benchFindings(id)}
     enctype="multipart/form-data"
