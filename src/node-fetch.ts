@@ -32,6 +32,14 @@ export const packed = async (request: Request, response: Response): Promise<Resp
   return new Response(new Uint8Array(await pack(bytes)), { status, headers })
 }
 
+/** How long a caller may take for its headers and for the whole request, ms; then the line is cut. */
+export const SERVER_LIMITS = {
+  headersTimeout: 15_000,
+  requestTimeout: 120_000,
+  connectionsCheckingInterval: 5_000,
+  maxHeaderSize: 16_384,
+} as const
+
 type FromNode = { readonly incoming?: { readonly socket?: { readonly remoteAddress?: string } } }
 
 /** The app as Node's server calls it: with the caller's address, its pages packed; the edge packs by itself. */

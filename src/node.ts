@@ -5,10 +5,11 @@ import { serve } from '@hono/node-server'
 import { createApp } from './app'
 import { parseConfig } from './config'
 import { openAssets } from './node-assets'
-import { nodeFetch } from './node-fetch'
+import { nodeFetch, SERVER_LIMITS } from './node-fetch'
 import { signInRow } from './routes/acts/sign-in'
 import { tend } from './routes/acts/upkeep'
 import type { Deps } from './routes/deps'
+import { createGate, MACHINE_GATE } from './routes/http/gate'
 import { base64url, newKey, sha256 } from './routes/http/keys'
 import { insertAccess, selectAccesses } from './store/accesses'
 import { dataPaths } from './store/data-dir'
@@ -61,6 +62,7 @@ const main = async (): Promise<void> => {
     config,
     openDb: () => shared,
     photos: openPhotoFolder(paths.photos),
+    gate: createGate(MACHINE_GATE),
     now: () => Date.now(),
     random,
     log: (record) => console.log(JSON.stringify(record)),
@@ -76,6 +78,7 @@ const main = async (): Promise<void> => {
       hostname: config.host,
       port: config.port,
       fetch: nodeFetch(app),
+      serverOptions: SERVER_LIMITS,
     },
     async (info: AddressInfo) => {
       const host = info.family === 'IPv6' ? `[${info.address}]` : info.address

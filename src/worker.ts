@@ -3,6 +3,7 @@ import { createApp, type Outer } from './app'
 import { parseConfig } from './config'
 import { tend } from './routes/acts/upkeep'
 import type { Deps } from './routes/deps'
+import { createGate, EDGE_GATE } from './routes/http/gate'
 import { base64url } from './routes/http/keys'
 import { openHttpDb } from './store/http'
 import { openPhotoBucket } from './store/photo-r2'
@@ -21,6 +22,7 @@ const depsOf = (env: Env): Deps => {
     // One client for one request: its inner queue may not be shared between requests.
     openDb: () => openHttpDb({ url, ...(authToken ? { authToken } : {}) }),
     photos: openPhotoBucket(env.PHOTOS as never),
+    gate,
     now: () => Date.now(),
     random,
     log: (record) => console.log(JSON.stringify(record)),
@@ -33,6 +35,7 @@ const depsOf = (env: Env): Deps => {
   }
 }
 
+const gate = createGate(EDGE_GATE)
 let app: ReturnType<typeof createApp> | undefined
 
 export default {

@@ -3,6 +3,7 @@ import type { Manifest } from '../pages/assets'
 import type { Db } from '../store/db'
 import type { PhotoStore } from '../store/photos-port'
 import type { Catalogue } from '../words/render'
+import type { Gate } from './http/gate'
 
 /** One allow-listed line of the log: nothing a person typed, no key, no address of a page with one. */
 export type LogRecord = {
@@ -24,6 +25,8 @@ export type Deps = {
   /** UTC milliseconds. */
   readonly now: () => number
   readonly random: (bytes: number) => Uint8Array
+  /** Counts in memory before anything is read; absent: nobody is turned away by it. */
+  readonly gate?: Gate
   readonly log: (record: LogRecord) => void
   /** Sentences by key, the first that has one wins; absent: English. */
   readonly catalogues?: readonly Catalogue[]

@@ -108,7 +108,7 @@ export const problemStatuses = (route: Route): readonly number[] => {
   if (route.query !== undefined || route.method === 'POST') found.add(422)
   if (route.match !== undefined) found.add(412)
   if (route.match === 'required') found.add(428)
-  if (route.rate !== undefined) found.add(429)
+  if (route.rate !== undefined || route.method !== 'GET') found.add(429)
   return [...found].sort((a, b) => a - b)
 }
 

@@ -9,9 +9,10 @@ import { serve } from '@hono/node-server'
 import { startHrana } from '../../dev/hrana'
 import { createApp } from '../../src/app'
 import { parseConfig } from '../../src/config'
-import { nodeFetch } from '../../src/node-fetch'
+import { nodeFetch, SERVER_LIMITS } from '../../src/node-fetch'
 import { tend } from '../../src/routes/acts/upkeep'
 import type { Deps } from '../../src/routes/deps'
+import { createGate } from '../../src/routes/http/gate'
 import type { Db } from '../../src/store/db'
 import { openFileDb } from '../../src/store/file'
 import { openHttpDb } from '../../src/store/http'
@@ -66,6 +67,7 @@ export const openNodeWorld = async (options: WorldOptions): Promise<World> => {
     }),
     openDb: open,
     photos: openPhotoFolder(photos),
+    ...(options.gate ? { gate: createGate(options.gate) } : {}),
     now: () => clock.now,
     random: drawn(options.seed ?? 'world'),
     log: (record) => logs.push(JSON.stringify(record)),
@@ -77,6 +79,7 @@ export const openNodeWorld = async (options: WorldOptions): Promise<World> => {
     hostname: '127.0.0.1',
     port: 0,
     fetch: nodeFetch(app),
+    serverOptions: { ...SERVER_LIMITS, ...options.server },
   }) as Server
   if (!server.listening) await once(server, 'listening')
   const baseUrl = `http://127.0.0.1:${(server.address() as AddressInfo).port}`

@@ -1,4 +1,6 @@
 import type { HranaServer } from '../../dev/hrana'
+import type { SERVER_LIMITS } from '../../src/node-fetch'
+import type { GateLimits } from '../../src/routes/http/gate'
 import { openNodeWorld } from './node-world'
 
 export const RUNTIMES = ['node', 'worker'] as const
@@ -38,6 +40,10 @@ export type WorldOptions = {
   readonly from?: { readonly file: string; readonly photos: string }
   /** Node only: another run of chance, so that ids do not meet those of `from`. */
   readonly seed?: string
+  /** Node only: other time limits of the server. */
+  readonly server?: Readonly<Partial<Record<keyof typeof SERVER_LIMITS, number>>>
+  /** Node only: with the gate in memory, which the tests' many requests would fill. */
+  readonly gate?: GateLimits
   /** Node only: reach the database over HTTP instead of as a file. */
   readonly http?: boolean
 }

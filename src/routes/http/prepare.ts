@@ -1,3 +1,4 @@
+import type { Bucket } from '../../store/rates'
 import type { Deps } from '../deps'
 import type { Input, Route } from '../route'
 import { addressOf } from './address'
@@ -24,7 +25,9 @@ export type Prepared = {
   readonly match: number | null
   readonly origin: string
   readonly secure: boolean
-  readonly bucket: { readonly name: string; readonly window: number } | null
+  /** What the request counts for by its address, and what the docket it holds the key of does. */
+  readonly byAddress: readonly Bucket[]
+  readonly byDocket: readonly Bucket[]
 }
 
 const matchOf = (route: Route, request: Request): number | null => {
@@ -55,18 +58,23 @@ const turnAway = (route: Route, s: Shown): void => {
   throw new Problem(route.rights === 'customer' ? 'not-yours' : 'signed-out')
 }
 
+const bucketOf = ({ rate }: Route, of: string, window: number): readonly Bucket[] =>
+  rate ? [{ name: `${rate.name}:${of}`, window, most: rate.perMinute }] : []
+
 /** Reads a request without asking the database. Throws what may be said to anybody. */
 export const prepare = async (route: Route, r: Request1, deps: Deps): Promise<Prepared> => {
   const url = new URL(r.request.url)
   const origin = deps.config.publicOrigin ?? url.origin
   const secure = origin.startsWith('https:')
   if (!mayChange(r.request, [origin, url.origin])) throw new Problem('forbidden-origin')
+  const address = addressOf(r, deps.config)
+  if (route.method !== 'GET') deps.gate?.enter(address, deps.now())
   const s = await shown(route, r.request, r.params.id, deps, secure)
   turnAway(route, s)
-  const address = addressOf(r, deps.config)
+  const spend = (bytes: number): void => deps.gate?.spend(address, bytes, deps.now())
   const read = await orWrong(async () => {
     const query = readQuery(route, url)
-    const body = await readBody(route, r.request)
+    const body = await readBody(route, r.request, spend)
     const key = await keyOf(route, r, s, body, address)
     return { query, body, key, match: matchOf(route, r.request) }
   })
@@ -87,6 +95,7 @@ export const prepare = async (route: Route, r: Request1, deps: Deps): Promise<Pr
     match: good?.match ?? null,
     origin,
     secure,
-    bucket: route.rate ? { name: `${route.rate.name}:${address}`, window } : null,
+    byAddress: bucketOf(route, address, window),
+    byDocket: route.rights === 'customer' ? bucketOf(route, `@${r.params.id}`, window) : [],
   }
 }

@@ -9,8 +9,18 @@ const MOST_DEPTH = 12
 /** Cutting a body off closes the connection under the caller's next request, so a little is read on. */
 const READ_ON_BYTES = 4_194_304
 
+/** Told how many bytes were read; may throw. */
+type Spend = (bytes: number) => void
+
+/** Whether a request may bring so large a body that few may be held at once. */
+export const isLarge = (route: Route, request: Request): boolean =>
+  route.mostBytes !== undefined ||
+  route.body === 'multipart' ||
+  route.body === 'picture' ||
+  (route.body === 'form' && mediaType(request) === 'multipart/form-data')
+
 /** The body as bytes. Throws 413 where it is longer than `most`; nothing beyond that is kept. */
-const readBytes = async (request: Request, most: number): Promise<Uint8Array> => {
+const readBytes = async (request: Request, most: number, spend: Spend): Promise<Uint8Array> => {
   const told = Number(request.headers.get('content-length') ?? 0)
   if (told > most) throw new Problem('too-large', { more: { most } })
   if (request.body === null) return new Uint8Array()
@@ -28,6 +38,7 @@ const readBytes = async (request: Request, most: number): Promise<Uint8Array> =>
       break
     }
   }
+  spend(length)
   if (length > most) throw new Problem('too-large', { more: { most } })
   const all = new Uint8Array(length)
   let at = 0
@@ -36,6 +47,17 @@ const readBytes = async (request: Request, most: number): Promise<Uint8Array> =>
     at += chunk.byteLength
   }
   return all
+}
+
+/** Parts of a form, at most: each is led by a name. A form of ours has some hundreds. */
+const MOST_PARTS = 4_000
+const NAME = new TextEncoder().encode('name=')
+
+const parts = (bytes: Uint8Array): number => {
+  let n = 0
+  for (let i = bytes.indexOf(NAME[0] ?? 0); i >= 0; i = bytes.indexOf(NAME[0] ?? 0, i + 1))
+    if (NAME.every((byte, k) => bytes[i + k] === byte)) n += 1
+  return n
 }
 
 const depth = (value: unknown, level = 0): number => {
@@ -94,14 +116,19 @@ const toForm = (data: FormData): Form => ({
 })
 
 /** The body a route wants, checked. Throws Problem 400, 413, 415 or 422. */
-export const readBody = async (route: Route, request: Request): Promise<unknown> => {
+export const readBody = async (
+  route: Route,
+  request: Request,
+  spend: Spend = () => {},
+): Promise<unknown> => {
   if (route.body === undefined) return undefined
   const type = mediaType(request)
   if (route.body === 'form' || route.body === 'multipart') {
     const multipart = type === 'multipart/form-data'
     if (!multipart && (route.body === 'multipart' || type !== 'application/x-www-form-urlencoded'))
       throw new Problem('wrong-type')
-    const bytes = await readBytes(request, multipart ? MOST_UPLOAD_BYTES : MOST_BODY_BYTES)
+    const bytes = await readBytes(request, multipart ? MOST_UPLOAD_BYTES : MOST_BODY_BYTES, spend)
+    if (multipart && parts(bytes) > MOST_PARTS) throw new Problem('too-large')
     try {
       const headers = { 'content-type': request.headers.get('content-type') ?? '' }
       return toForm(await new Response(bytes as BodyInit, { headers }).formData())
@@ -111,9 +138,9 @@ export const readBody = async (route: Route, request: Request): Promise<unknown>
   }
   if (route.body === 'picture') {
     if (!type.startsWith('image/')) throw new Problem('wrong-type')
-    return readBytes(request, MOST_UPLOAD_BYTES)
+    return readBytes(request, MOST_UPLOAD_BYTES, spend)
   }
-  const bytes = await readBytes(request, route.mostBytes ?? MOST_BODY_BYTES)
+  const bytes = await readBytes(request, route.mostBytes ?? MOST_BODY_BYTES, spend)
   if (bytes.byteLength > 0 && type !== 'application/json') throw new Problem('wrong-type')
   const json = bytes.byteLength === 0 ? {} : parseJson(bytes)
   if (depth(json) > MOST_DEPTH) throw new Problem('malformed')

@@ -3,7 +3,7 @@ import type { Db, Query, Rows, Stmt } from '../../store/db'
 import { isConflictOn, isDbError } from '../../store/db-error'
 import { findKey, type KeptAnswer, keyTaken, reserveKey } from '../../store/idempotency'
 import { lineIdTaken, lineSeqTaken } from '../../store/lines'
-import { countRate } from '../../store/rates'
+import { type Bucket, bucketFull, countUpTo, selectBuckets } from '../../store/rates'
 import { selectSettings, settingsRevTaken } from '../../store/settings'
 import type { Deps } from '../deps'
 import type { Call, Outcome, Route, Who } from '../route'
@@ -13,6 +13,7 @@ import { seal, unseal } from './kept-answer'
 import { newId } from './keys'
 import { type Prepared, prepare, type Request1 } from './prepare'
 import { Problem } from './problem'
+import { isLarge } from './read-input'
 import type { RequestKey } from './request-key'
 import { studioOf } from './studio'
 
@@ -25,10 +26,8 @@ const referenceTaken = 'head.reference'
 
 const NOBODY: Who = { kind: 'nobody' }
 
-const peekRate = (bucket: string, window: number): Query<number> => ({
-  stmt: { sql: 'select count from rate where bucket = ? and "window" = ?', args: [bucket, window] },
-  map: (rows) => rows.map((row) => Number(row.count)),
-})
+const tooMany = (now: number): Problem =>
+  new Problem('too-many', { retryAfter: 60 - Math.floor((now % 60_000) / 1000) })
 
 const replayed = async (kept: KeptAnswer, key: RequestKey): Promise<Outcome> => {
   if (kept.fingerprint !== key.print) throw new Problem('key-reused')
@@ -58,7 +57,7 @@ const writing = async (
         expiresAt: now + KEY_MS,
       })
     : []),
-  ...(p.bucket ? [countRate(p.bucket.name, p.bucket.window).stmt] : []),
+  ...countUpTo([...p.byAddress, ...p.byDocket]),
   ...(o.writes ?? []),
 ]
 
@@ -77,11 +76,12 @@ const commit = async (db: Db, stmts: readonly Stmt[], p: Prepared, o: Outcome): 
 const once = async (route: Route, p: Prepared, db: Db, deps: Deps): Promise<Outcome> => {
   const now = deps.now()
   const load = p.wrong ? {} : ((await route.load?.({ ...p.input, who: NOBODY })) ?? {})
+  const counted = [...p.byAddress, ...p.byDocket]
   const fixed = [
     credentialQuery(p.shown, now),
     selectSettings(),
     p.key ? findKey(p.key.scope, p.key.key, now) : null,
-    p.bucket ? peekRate(p.bucket.name, p.bucket.window) : null,
+    counted.length > 0 ? selectBuckets(counted) : null,
   ]
   const names = Object.keys(load)
   const queries = [...fixed, ...names.map((n) => load[n] ?? null)]
@@ -92,8 +92,9 @@ const once = async (route: Route, p: Prepared, db: Db, deps: Deps): Promise<Outc
   const results = queries.map((q) => (q === null ? [] : q.map(rows[at++] ?? [])))
   const who = identify(route, p.shown, results[0] ?? [], p.input.params.id, now)
   if (p.wrong) throw p.wrong
-  if (p.bucket && route.rate && Number(results[3]?.[0] ?? 0) >= route.rate.perMinute)
-    throw new Problem('too-many', { retryAfter: 60 - Math.floor((now % 60_000) / 1000) })
+  const buckets = (results[3] ?? []) as ReturnType<ReturnType<typeof selectBuckets>['map']>
+  const isNew = ({ name }: Bucket): boolean => buckets.every((b) => b.name !== name)
+  if (buckets.some((b) => b.full)) throw tooMany(now)
   const kept = results[2]?.[0] as KeptAnswer | undefined
   if (kept && p.key) return replayed(kept, p.key)
   const loaded = Object.fromEntries(names.map((n, i) => [n, results[fixed.length + i]]))
@@ -113,7 +114,7 @@ const once = async (route: Route, p: Prepared, db: Db, deps: Deps): Promise<Outc
   await outcome.before?.()
   const stmts = [
     ...(await writing(p, outcome, now, deps.random)),
-    ...(p.bucket && results[3]?.length === 0 ? sweep(now, p.bucket.window) : []),
+    ...p.byAddress.filter(isNew).flatMap(({ window }) => sweep(now, window)),
     ...seen(p.shown, results[0]?.[0], now),
   ]
   if (stmts.length > 0) await commit(db, stmts, p, outcome)
@@ -123,7 +124,8 @@ const once = async (route: Route, p: Prepared, db: Db, deps: Deps): Promise<Outc
 }
 
 /** What a database error means to the caller; anything else is a fault of ours. */
-const toProblem = (error: unknown): unknown => {
+const toProblem = (error: unknown, now: number): unknown => {
+  if (isConflictOn(error, bucketFull)) return tooMany(now)
   if (isConflictOn(error, lineSeqTaken) || isConflictOn(error, settingsRevTaken))
     return new Problem('stale')
   if (isConflictOn(error, linkUsed)) return new Problem('signed-out')
@@ -143,12 +145,15 @@ const stepAside = (tries: number, deps: Deps): Promise<void> => {
   return new Promise((resolve) => setTimeout(resolve, wait))
 }
 
-/** A code or link that opened nothing counts like one that did: guessing is what the rule is for. */
+/**
+ * What is refused counts like what is done: guessing a code and sending nonsense are what the rule is
+ * for. Only for the address: a docket's own count is not for strangers to fill.
+ */
 const countRefusal = async (p: Prepared, db: Db, error: unknown): Promise<unknown> => {
-  const guessed = error instanceof Problem && ['signed-out', 'not-yours'].includes(error.code)
-  if (!guessed || !p.bucket) return error
+  const refused = error instanceof Problem && error.code !== 'too-many'
+  if (!refused || p.byAddress.length === 0) return error
   try {
-    await db.write([countRate(p.bucket.name, p.bucket.window).stmt])
+    await db.write(countUpTo(p.byAddress))
     return error
   } catch (uncounted) {
     return uncounted
@@ -159,7 +164,12 @@ const countRefusal = async (p: Prepared, db: Db, error: unknown): Promise<unknow
  * Runs one request: one read batch, the decision, one write batch. When somebody else wrote in
  * between, the decision is made again on the new state, unless the caller named the state it saw.
  */
-export const run = async (route: Route, r: Request1, deps: Deps): Promise<Outcome> => {
+export const run = (route: Route, r: Request1, deps: Deps): Promise<Outcome> =>
+  deps.gate
+    ? deps.gate.inside(() => runOne(route, r, deps), isLarge(route, r.request))
+    : runOne(route, r, deps)
+
+const runOne = async (route: Route, r: Request1, deps: Deps): Promise<Outcome> => {
   const p = await prepare(route, r, deps)
   const db = deps.openDb()
   try {
@@ -176,7 +186,7 @@ export const run = async (route: Route, r: Request1, deps: Deps): Promise<Outcom
           await stepAside(tries, deps)
           continue
         }
-        throw toProblem(await countRefusal(p, db, error))
+        throw toProblem(await countRefusal(p, db, error), deps.now())
       }
     }
   } finally {
