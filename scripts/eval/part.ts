@@ -28,9 +28,12 @@ export const partOf = (c: Case): Part | null => {
   return null
 }
 
-/** Settings in which only the part is done, without daily set-up. */
+/** As good as no time, and yet done: what was switched off would take what it protects along. */
+const NO_TIME = 1e-6
+
+/** Settings in which only the part takes time, without daily set-up. */
 export const onlyPart = (settings: StudioSettings, part: Part): StudioSettings => ({
   ...settings,
   setUpMinutesPerDay: 0,
-  steps: Object.fromEntries(steps.map((s) => [s.id, { off: !part.holds(s.id) }])),
+  steps: Object.fromEntries(steps.map((s) => [s.id, { pace: part.holds(s.id) ? 1 : NO_TIME }])),
 })

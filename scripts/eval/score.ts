@@ -92,8 +92,10 @@ const hoursOf = (c: Case, whole: Estimated): Score['hours'] => {
   const low = ours.low / 60 + theirs[0]
   const likely = ours.likely / 60 + theirs[1]
   const high = ours.high / 60 + theirs[2]
-  // "At least" is met by a range that reaches it; else the middle of what was reported counts.
-  const point = to === null ? Math.max(from, Math.min(high, likely)) : (from + to) / 2
+  const clock = part === null && /\bclock\b/i.test(String(c.reported_outcome.hours ?? ''))
+  // "At least" is met by a range that reaches it; told by the clock beside the machine, the clock is the
+  // whole job; else the middle of what was reported counts.
+  const point = to === null ? Math.max(from, Math.min(high, likely)) : clock ? to : (from + to) / 2
   return {
     reported: [from, to],
     low,

@@ -88,7 +88,12 @@ export type Context = {
 /** The part of a measured car that rules use. Panels are ids of the panel table. */
 export type Measured = {
   /** Deepest kind of polishing each panel allows. */
-  readonly panels: readonly { readonly panel: string; readonly allows: PolishLevel }[]
+  readonly panels: readonly {
+    readonly panel: string
+    readonly allows: PolishLevel
+    /** Under 100 µm in all, or at most 25 µm over the reference: better, not perfect. */
+    readonly thin?: boolean
+  }[]
 }
 
 /** How deep a panel or car is polished, mildest first. */

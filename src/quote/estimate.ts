@@ -1,13 +1,12 @@
 import type { Answers } from '../intake/answers'
 import { isUnsure } from '../intake/answers'
 import { script } from '../intake/script'
-import { type Session, session } from '../intake/session'
+import { session } from '../intake/session'
 import { type Adjusted, type Adjustment, adjustSteps } from './adjustment'
-import { type Context, owns, POLISH_LEVELS, type PolishLevel, type StudioSettings } from './context'
+import { type Context, POLISH_LEVELS, type PolishLevel, type StudioSettings } from './context'
 import type { Estimate, Range } from './estimate-types'
-import { events } from './events'
 import { expectationPhrase } from './expectation-phrase'
-import { type RunEvent, type RunStep, runEvent, runStep } from './needs'
+import type { RunStep } from './needs'
 import { noteLines } from './note-lines'
 import { offerOf } from './offer-of'
 import { openPointsOf } from './open-points'
@@ -16,15 +15,14 @@ import { paintLines } from './paint-lines'
 import { levelOf, measuredOf, type PaintOf, paintOf } from './paint-of'
 import { likeliest, meanMinutes, planOf } from './plan-of'
 import { offerReasons, planReasons } from './reasons'
-import { refusals, refusalsOf } from './refusals'
+import { refusals } from './refusals'
 import { pickNotes, risks } from './risks'
+import { runAll } from './run-all'
 import { setUpMinutes } from './set-up'
 import { narrowing, type Spread, spread, sumsOf } from './spread'
 import { spreadOf } from './spread-of'
 import { couldAddOf, estimateSteps } from './step-lines'
-import { steps as catalogue } from './steps'
 import { turnedDownOf } from './turned-down'
-import { notOffered, unguarded } from './unguarded'
 import { addDaysText } from './working-day'
 
 /** Raised whenever the same inputs may give other figures. */
@@ -42,8 +40,11 @@ export type EstimateInput = {
   readonly adjustments: readonly Adjustment[]
 }
 
-/** Sd of the log factor shared by all steps of a car, before and after measuring (own estimate). */
-const CAR_SD = { told: 0.16, measured: 0.12 } as const
+/**
+ * Sd of the log factor shared by all steps of a car, before and after measuring (own estimate): so wide
+ * that the ten careful ranges and ours are equally wide at the middle.
+ */
+const CAR_SD = { told: 0.2, measured: 0.15 } as const
 
 const range = (s: {
   readonly p10: number
@@ -56,36 +57,6 @@ const range = (s: {
   high: Math.round(s.p90),
   mean: Math.round(s.mean),
 })
-
-type Runs = {
-  readonly steps: readonly RunStep[]
-  readonly events: readonly RunEvent[]
-  readonly lacking: Estimate['scope']['lacking']
-  readonly switchedOff: readonly string[]
-}
-
-const runAll = (told: Session, c: Context): Runs => {
-  const lacking: { step: string; piece: string }[] = []
-  const switchedOff: string[] = []
-  const ran: RunStep[] = []
-  for (const rule of catalogue) {
-    const gone = notOffered(rule, c)
-    // What is not offered is said, also where its being gone is why more is refused.
-    const stops = refusalsOf(rule.id).filter((x) => !gone || !unguarded.includes(x))
-    const run = runStep(rule, stops, told, c)
-    if (run.chance <= 0) continue
-    const missing = rule.kit.find((piece) => !owns(c, piece))
-    if (c.settings.steps[rule.id]?.off) switchedOff.push(rule.id)
-    else if (missing !== undefined) lacking.push({ step: rule.id, piece: missing })
-    else ran.push(run)
-  }
-  return {
-    steps: ran,
-    events: events.map((e) => runEvent(e, told, c)).filter((e) => e.chance > 0),
-    lacking,
-    switchedOff,
-  }
-}
 
 /** A step stands in the estimate from this chance on; below it, it is something that could add. */
 const LIKELY_ENOUGH = 0.5

@@ -172,6 +172,12 @@ export const levelOf = (sequence: SequenceId | null): PolishLevel => {
   return sequence === 'light' || sequence === 'light-finish' ? 'light' : 'two-step'
 }
 
+/** From where on a better surface is promised and not a perfect one, µm (common practice, no source). */
+const THIN = { total: 100, overReference: 25 } as const
+
+const isThin = (total: number, reference: number | null): boolean =>
+  total < THIN.total || (reference !== null && total - reference <= THIN.overReference)
+
 /** What readings allow, for the rules; undefined until something was measured. */
 export const measuredOf = (paint: PaintOf): Measured | undefined =>
   paint.assessment.measuredPanels === 0
@@ -179,5 +185,9 @@ export const measuredOf = (paint: PaintOf): Measured | undefined =>
     : {
         panels: paint.assessment.panels
           .filter((p) => p.totalMean !== null)
-          .map((p) => ({ panel: p.panel, allows: levelOf(p.deepest) })),
+          .map((p) => ({
+            panel: p.panel,
+            allows: levelOf(p.deepest),
+            thin: isThin(p.totalMean ?? 0, p.referenceMean),
+          })),
       }

@@ -22,6 +22,10 @@ export const engineKind: Question<EngineKind> = question({
   asked: (r) =>
     (r.as(year, (built) => built >= 2000) ?? true) &&
     (service(r, 'engine-bay') ||
-      (history(r) && (service(r, 'underside') || danger(r, 'wet') || danger(r, 'not-driving')))),
+      (history(r) &&
+        (service(r, 'underside') ||
+          danger(r, 'film') ||
+          danger(r, 'wet') ||
+          danger(r, 'not-driving')))),
   reply: (r) => byOption(r, engineKind, { hybrid: 'high-voltage', electric: 'high-voltage' }),
 })

@@ -20,6 +20,7 @@ const MACHINE_WORK = [
   'thin',
   'polished-often',
   'filler',
+  'old-coating',
 ] as const
 
 /**

@@ -34,7 +34,7 @@ export const filmRisks: readonly RiskRule[] = [
   {
     id: 'film-edge',
     severity: 'know',
-    weight: 58,
+    weight: 79,
     when: (r) => {
       if (!has(r, dangers, 'film')) return fires(has(r, services, 'stickers'))
       const years = r.value(filmAge)

@@ -19,7 +19,9 @@ export const OLD_PIGMENT_BEFORE = 1980
 
 const thin = (r: Reader, c: Context): boolean => {
   if (c.measured)
-    return c.measured.panels.some((p) => p.allows !== 'light' && p.allows !== 'two-step')
+    return c.measured.panels.some(
+      (p) => p.thin === true || (p.allows !== 'light' && p.allows !== 'two-step'),
+    )
   return r.as(year, (y) => y >= 2017) === true && polishing(r)
 }
 

@@ -1,3 +1,4 @@
+import { hasBodyFilm } from '../../intake/facts/film'
 import { finishSystem } from '../../intake/facts/finish-system'
 import { freshPaint } from '../../intake/facts/fresh-paint'
 import { vehicleKind } from '../../intake/facts/vehicle-kind'
@@ -62,7 +63,7 @@ export const polishRisks: readonly RiskRule[] = [
     severity: 'know',
     weight: 38,
     when: (r, c) => {
-      if (!has(r, services, 'paint')) return null
+      if (!has(r, services, 'paint') && !hasBodyFilm(r)) return null
       if (is(r, colour, 'red-orange-yellow') && atLeast(r, c, 15)) return {}
       return fires(is(r, use, 'daily-outdoors') && atLeast(r, c, 12))
     },
@@ -105,6 +106,14 @@ export const polishRisks: readonly RiskRule[] = [
       fires(
         polishing(r) && has(r, earlierProtection, 'silicone', 'scratch-remover', 'unknown-bottle'),
       ),
+    source: PRACTICE,
+  },
+  {
+    id: 'old-coating',
+    severity: 'know',
+    weight: 36,
+    least: 0.5,
+    when: (r) => fires(has(r, earlierProtection, 'coating') && has(r, services, 'paint')),
     source: PRACTICE,
   },
   {

@@ -73,6 +73,10 @@ const TABLE: Readonly<
     { ...improve, ...past, 'earlier-protection': ['silicone'] },
     { ...improve, ...past, 'earlier-protection': ['wax'] },
   ],
+  'old-coating': [
+    { ...past, 'earlier-protection': ['coating'] },
+    { ...past, 'earlier-protection': ['wax'] },
+  ],
   'new-car': [{ year: 2025 }, { year: 2024 }],
   'soft-paint': [
     { ...improve, ...past, 'hard-soft': 'marks-easily' },
@@ -293,6 +297,11 @@ const MORE: readonly (readonly [string, Record<string, unknown>, Record<string, 
     { ...past, defects: ['haze'], 'polished-before': 'never' },
   ],
   ['size-days', { body: 'motorhome' }, { body: 'motorcycle' }],
+  [
+    'sun-worn',
+    { ...film, services: ['stickers'], year: 2010, use: 'daily-outdoors' },
+    { ...film, services: ['stickers'], year: 2016, use: 'daily-outdoors' },
+  ],
   ['film-edge', { services: ['stickers'] }, { services: ['paint'] }],
   [
     'unreadable',

@@ -60,6 +60,7 @@ export const minutes = {
   'touch-up': row(35, 60, 120, practice),
   'touch-up-level': row(60, 110, 200, practice),
   trim: row(8, 13, 25),
+  'show-details': row(30, 60, 130),
   wax: row(30, 42, 65),
   'matte-protection': row(55, 80, 130),
   coating: row(50, 70, 110, practice),

@@ -1,9 +1,10 @@
 import { finishSystem } from '../../intake/facts/finish-system'
-import { hardnessFactor } from '../../intake/facts/hardness-factor'
+import { hardnessFactor, oneSetFactor } from '../../intake/facts/hardness-factor'
 import { has } from '../../intake/facts/has'
 import { showsHaze } from '../../intake/facts/shows-haze'
 import { sizeFactor } from '../../intake/facts/size-factor'
 import { defects } from '../../intake/questions/defects'
+import { hardSoft } from '../../intake/questions/hard-soft'
 import { year } from '../../intake/questions/year'
 import type { Reader } from '../../intake/reader'
 import type { Context } from '../context'
@@ -60,7 +61,11 @@ export const polishing: readonly StepRule[] = [
     kit: [],
     source: sourceOf('test-spot'),
     cautions: (r) => (finishSystem(r) === 'lacquer' ? ['lacquer'] : ['heat-limit']),
-    need: (r, c) => (polishes(r, c) ? need('test-spot', 1, 'piece') : null),
+    // Hard paint shows only after several tries which pad and polish move it.
+    need: (r, c) =>
+      polishes(r, c)
+        ? need('test-spot', 1, 'piece', r.as(hardSoft, (h) => h === 'very-hard') ? 1.75 : 1)
+        : null,
   }),
   step({
     id: 'test-spot-yes',
@@ -102,7 +107,7 @@ export const polishing: readonly StepRule[] = [
     kit: ['machine-polisher'],
     source: sourceOf('polish-light'),
     cautions: (r) => ['edges', 'heat-limit', ...dusty(r)],
-    need: byArea('polish-light', (p) => p.light, hardnessFactor),
+    need: byArea('polish-light', (p) => p.light, oneSetFactor),
   }),
   step({
     id: 'polish-finishing',

@@ -1,7 +1,9 @@
+import { finishSystem } from '../../intake/facts/finish-system'
 import { freshPaint } from '../../intake/facts/fresh-paint'
 import { protection } from '../../intake/facts/protection'
 import { sizeFactor } from '../../intake/facts/size-factor'
 import { wants } from '../../intake/facts/wants'
+import { wish } from '../../intake/questions/wish'
 import type { StepRule } from '../rules'
 import { need, sourceOf } from './need'
 import { step } from './step'
@@ -19,6 +21,7 @@ const ready: readonly string[] = [
   'cold-reading',
   'touch-up',
   'trim',
+  'show-details',
 ]
 const settledCabin: readonly string[] = [
   'cabin-air',
@@ -40,6 +43,20 @@ export const protectionSteps: readonly StepRule[] = [
     source: sourceOf('trim'),
     cautions: () => ['no-dressing'],
     need: (r) => (wants(r, 'protect') && !freshPaint(r) ? need('trim', 1, 'car') : null),
+  }),
+  step({
+    id: 'show-details',
+    track: 'finish',
+    order: 528,
+    after: ['panel-wipe', 'cold-reading', 'touch-up', 'trim', 'glass-outside'],
+    crewMax: 2,
+    source: sourceOf('show-details'),
+    cautions: () => ['product-label'],
+    // Badges, gaps, grilles and brightwork by hand: what a show is judged by, priced apart.
+    need: (r) =>
+      wants(r, 'paint') && r.value(wish) === 'show' && finishSystem(r) !== 'matte'
+        ? need('show-details', 1, 'car', sizeFactor(r))
+        : null,
   }),
   step({
     id: 'wax',

@@ -105,7 +105,7 @@ export const refuseWords: Catalogue = {
     'Ask a cleaning firm that follows the health rules for droppings, and a workshop about the wiring.',
   'refuse.damp-unproven': 'We do not clean a wet cabin: we cannot dry it and prove that it is dry.',
   'refuse.damp-unproven.turn':
-    'Ask a workshop that lifts carpets, or a studio with a dehumidifier and a moisture meter.',
+    'Ask a workshop that lifts the carpet, dries it and measures that it is dry.',
   'refuse.wheels-unchecked':
     'We take no wheels off: putting them on to the maker’s torque and checking them is not offered here.',
   'refuse.wheels-unchecked.turn':

@@ -138,6 +138,12 @@ export const riskWords: Catalogue = {
   'risk.filler.bench':
     'Wipe with panel cleaner before judging anything, and again after each step.',
 
+  'risk.old-coating': 'Polishing takes the old coating off.',
+  'risk.old-coating.means':
+    'A coating is thinner than what one polish takes. Where we polish it is gone, and with it what was paid for it; a coating never stopped scratches, holograms or careless washing.',
+  'risk.old-coating.bench':
+    'Ask for its name and date. Photograph the paint under the lamp before the first wipe, so that nobody doubts who made which mark.',
+
   'risk.new-car': 'New does not mean perfect.',
   'risk.new-car.means':
     'New cars arrive with wash marks, metal dust from transport and at times a repair made before delivery. The paint is not thicker because it is new: it is polished as little as possible.',

@@ -226,6 +226,9 @@ export const stepWords: Catalogue = {
   'step.ozone': 'Ozone',
   'step.ozone.do':
     'Car empty, keys out, sign on. Run, then air it out fully before anyone gets in.',
+  'step.show-details': 'Badges, gaps and brightwork by hand',
+  'step.show-details.do':
+    'Soft brush and cloth: badges, gaps, grilles, brightwork. Look again outdoors. No polish left in a line.',
   'step.wax': 'Wax or sealant',
   'step.wax.do': 'Thin, panel by panel. Let it haze, wipe, look.',
   'step.matte-protection': 'Matte protection',
