@@ -8,6 +8,8 @@ import type { Manifest } from '../src/pages/assets'
 const FILES: Readonly<Record<string, string>> = {
   'docket.css': 'src/pages/docket.css',
   'enhance.js': 'src/client/enhance.ts',
+  'bench.js': 'src/client/bench.ts',
+  'bench-worker.js': 'src/client/bench/worker.ts',
 }
 
 /** Files of the browser that change their name with their content, so they may be kept for ever. */
@@ -15,6 +17,7 @@ const HEADERS = `/assets/*
   Cache-Control: public, max-age=31536000, immutable
   X-Content-Type-Options: nosniff
   Cross-Origin-Resource-Policy: same-origin
+  Service-Worker-Allowed: /bench/
 `
 
 /**

@@ -26,6 +26,8 @@ export const openAssets = (
       const headers = new Headers(SECURITY_HEADERS)
       headers.set('content-type', TYPES[name.split('.').at(-1) ?? ''] ?? 'application/octet-stream')
       headers.set('cache-control', 'public, max-age=31536000, immutable')
+      // The worker's file lies beside the others; it may look after the bench and nothing else.
+      headers.set('service-worker-allowed', '/bench/')
       return new Response(new Uint8Array(readFileSync(join(folder, name))), { headers })
     },
   }

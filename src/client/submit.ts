@@ -12,7 +12,7 @@ const fieldsOf = (form: HTMLFormElement, pressed: HTMLElement | null): FormData 
 }
 
 /** Lets the browser send it; the key in the form makes a second sending harmless. */
-const sendPlainly = (form: HTMLFormElement, pressed: HTMLElement | null): void => {
+export const sendPlainly = (form: HTMLFormElement, pressed: HTMLElement | null): void => {
   if (pressed instanceof HTMLButtonElement && pressed.name) {
     const copy = document.createElement('input')
     copy.type = 'hidden'

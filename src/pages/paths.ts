@@ -51,6 +51,8 @@ export const paths = {
   deviceRemoval: (device: string) => `/studio/devices/${seg(device)}/removal`,
   bench: (id: string) => `/bench/${seg(id)}`,
   benchStep: (id: string, step: string) => `/bench/${seg(id)}?step=${seg(step)}`,
+  benchCarried: (id: string) => `/bench/${seg(id)}/carried`,
+  benchWords: '/bench/words/all',
   benchLines: (id: string) => `/bench/${seg(id)}/lines`,
   benchFindings: (id: string) => `/bench/${seg(id)}/findings`,
   benchExtra: (id: string) => `/bench/${seg(id)}/extras`,

@@ -194,7 +194,11 @@ const benchOf = (t: Typed, current: string | null) => ({
   ],
   notesText: [],
   facts: [{ prompt: 'How old is the car?', answer: '1974' }],
-  unsent: 2,
+  unsent: {
+    n: 2,
+    why: 'away' as const,
+    refused: [{ id: 'q1', what: t.text, why: 'This value is not one we can take.' }],
+  },
 })
 
 const answered = (t: Typed) => [

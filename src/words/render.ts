@@ -15,6 +15,8 @@ export type Words = {
   readonly formats: Formats
   readonly has: (key: string) => boolean
   readonly say: (phrase: Phrase | string, params?: Phrase['params']) => string
+  /** The sentences of the keys wanted, as one catalogue to be taken elsewhere. */
+  readonly slice: (wanted: (key: string) => boolean) => Catalogue
 }
 
 type Value = string | number | readonly string[]
@@ -122,5 +124,12 @@ export const words = (catalogues: readonly Catalogue[], formats: Formats): Words
       return f(v)
     })
   }
-  return { formats, has: (key) => find(key) !== undefined, say }
+  const slice = (wanted: (key: string) => boolean): Catalogue =>
+    Object.fromEntries(
+      catalogues
+        .toReversed()
+        .flatMap((c) => Object.entries(c))
+        .filter(([key]) => wanted(key)),
+    )
+  return { formats, has: (key) => find(key) !== undefined, say, slice }
 }

@@ -54,7 +54,7 @@ export const LAYERS: Readonly<Record<string, Layer>> = {
     ],
   },
   pages: { layers: [...DOMAIN, 'words'], packages: [...JSX, 'uqr'] },
-  client: { layers: [...DOMAIN, 'words', 'pages/bench'], packages: [...JSX, 'idb'] },
+  client: { layers: [...DOMAIN, 'words', 'pages/bench'], packages: [...JSX, 'idb', 'morphdom'] },
   config: { layers: [], packages: ['zod'] },
   routes: {
     layers: [...DOMAIN, 'words', 'store', 'pages', 'config'],

@@ -82,7 +82,8 @@ it(
         48,
       ),
     ).toEqual([])
-    await press(page, button(v, 'Begin'))
+    await button(v, 'Begin').click()
+    await expect.poll(() => page.locator('#step').textContent()).toContain('Running')
     wrong.push(...(await look(v, 'step begun')))
     await at(`/bench/${id}/handover`, 'hand-over, blocked')
     await post(v, studio(), `/bench/${id}/lines`, [

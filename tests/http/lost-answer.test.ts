@@ -50,7 +50,12 @@ const program = (photos: ReturnType<typeof openPhotoFolder>) => {
     },
     log: () => {},
     fault: () => {},
-    manifest: { 'docket.css': 'docket.css', 'enhance.js': 'enhance.js', 'bench.js': 'bench.js' },
+    manifest: {
+      'docket.css': 'docket.css',
+      'enhance.js': 'enhance.js',
+      'bench.js': 'bench.js',
+      'bench-worker.js': 'bench-worker.js',
+    },
   })
   return { app, fail: (constraint: string, took: boolean) => (next = { constraint, took }) }
 }

@@ -109,6 +109,7 @@ const SAMPLES: Readonly<Record<string, Given>> = {
   'page.docket.link': { stage: 'quoted', form: nothing },
   'page.docket.reply': { stage: 'quoted', form: () => ({ text: 'Yes, that is included.' }) },
   'page.bench': { stage: 'dated' },
+  'page.bench.carried': { stage: 'dated' },
   'page.bench.line': { stage: 'dated', form: () => ({ kind: 'noted', text: 'Grit.' }) },
   'page.bench.finding': { stage: 'dated', form: () => ({ place: 'bonnet', text: 'A chip.' }) },
   'page.bench.extra': { stage: 'dated', form: () => ({ text: 'A torn seal', minutes: '30' }) },

@@ -38,7 +38,12 @@ const drawn = (seed: string) => {
 }
 
 /** No browser file is built here: the names stand for themselves. */
-const manifest = { 'docket.css': 'docket.css', 'enhance.js': 'enhance.js', 'bench.js': 'bench.js' }
+const manifest = {
+  'docket.css': 'docket.css',
+  'enhance.js': 'enhance.js',
+  'bench.js': 'bench.js',
+  'bench-worker.js': 'bench-worker.js',
+}
 
 /** The program as on one machine, over a real socket, with a clock moved by hand. */
 export const openNodeWorld = async (options: WorldOptions): Promise<World> => {

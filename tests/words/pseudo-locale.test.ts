@@ -76,7 +76,12 @@ describe('a pseudo-locale', () => {
         return new Uint8Array(bytes).map((_, i) => (n * 7 + i * 13) % 256)
       },
       catalogues: [pseudo],
-      manifest: { 'docket.css': 'docket.css', 'enhance.js': 'enhance.js' },
+      manifest: {
+        'docket.css': 'docket.css',
+        'enhance.js': 'enhance.js',
+        'bench.js': 'bench.js',
+        'bench-worker.js': 'bench-worker.js',
+      },
       log: () => {},
       fault: (_id, error) => {
         throw error

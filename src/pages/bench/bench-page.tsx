@@ -25,6 +25,7 @@ import { StepList } from './step-list'
 import { SupplyPart } from './supply-part'
 import { Timers } from './timers'
 import { Told } from './told'
+import { UnsentLines } from './unsent-lines'
 
 export type BenchPageProps = {
   readonly frame: Frame
@@ -140,6 +141,7 @@ export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
   const panel = step?.places.find((place) => panelsOfSheet(view).includes(place)) ?? last?.panel
   return (
     <>
+      <UnsentLines words={words} unsent={view.unsent} />
       <ErrorSummary words={words} errors={errors} ids={idsOf(kept)} />
       <CheckIn words={words} view={view} once={once} {...refused} />
       {step ? (
@@ -223,19 +225,26 @@ export const BenchPage: FC<BenchPageProps> = (p) => {
   const { words } = frame
   const step = view.sheet.steps.find((s) => s.id === view.current)
   const title = step ? sheetStepName(words, step) : words.say('page.steps.all-done')
-  const unsent = view.unsent ? ` · ${words.say('page.unsent', { n: view.unsent })}` : ''
   return (
     <Layout
       frame={{
         ...frame,
-        who: `${view.reference} · ${view.car}${unsent}`,
+        who: `${view.reference} · ${view.car}`,
         reference: `${view.reference} ${view.car}`,
       }}
       title={title}
-      scripts={p.scripts ?? ['enhance.js']}
+      scripts={p.scripts ?? ['bench.js']}
       bench
     >
-      <BenchBody {...p} />
+      <p class="notice" hidden data-notice="not-kept">
+        {words.say('page.bench.not-kept')}
+      </p>
+      <p class="notice" hidden data-notice="no-signal">
+        {words.say('page.bench.no-signal')}
+      </p>
+      <div id="sheet" data-worker={frame.assets('bench-worker.js')}>
+        <BenchBody {...p} />
+      </div>
     </Layout>
   )
 }

@@ -28,6 +28,13 @@ export type BenchExtraView = {
   readonly decision: 'agree' | 'refuse' | null
 }
 
+export type Unsent = {
+  readonly n: number
+  readonly why: 'away' | 'signed-out'
+  /** Lines the studio did not take: what was typed, and why not. */
+  readonly refused: readonly { readonly id: string; readonly what: string; readonly why: string }[]
+}
+
 /** A job as the bench sees it: plain data, so that it can be shown without a signal. */
 export type BenchView = ViewMore & {
   readonly id: string
@@ -46,8 +53,8 @@ export type BenchView = ViewMore & {
   /** What was told of the car, in words. */
   readonly facts: readonly { readonly prompt: string; readonly answer: string }[]
   readonly notesText: readonly { readonly id: string; readonly text: string }[]
-  /** Lines written on this device that have not reached the studio. */
-  readonly unsent?: number
+  /** Lines written on this device that have not reached the studio; absent: the server shows it. */
+  readonly unsent?: Unsent
 }
 
 /** Panels a reading may be taken on, in walking order. */

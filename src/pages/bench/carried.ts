@@ -9,6 +9,7 @@ import type { Zone } from '../../kernel/calendar'
 import type { EstimateStep, Note } from '../../quote/estimate-types'
 import type { PaintInput } from '../../quote/paint'
 import type { PaintCase } from '../../quote/paint-of'
+import type { Catalogue } from '../../words/render'
 import { paths } from '../paths'
 import type { BenchView } from './bench-view'
 import { viewMore } from './view-more'
@@ -28,6 +29,8 @@ export type Carried = {
   readonly notes: readonly Note[]
   /** What the estimate reckoned may turn up, minutes each. */
   readonly couldAdd: readonly { readonly id: string; readonly minutes: number }[]
+  /** Sentences only this job needs. */
+  readonly words: Catalogue
   readonly paint: PaintCase
   /** The studio's clock. */
   readonly zone: Zone

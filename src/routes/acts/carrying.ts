@@ -1,5 +1,6 @@
 import { beforeOf } from '../../jobsheet/before'
 import { type Carried, isOfSheet } from '../../pages/bench/carried'
+import { noteWords } from '../../pages/bench/sheet-words'
 import { paintCaseOf } from '../../quote/paint-of'
 import type { Studio } from '../route'
 import { agreedWork, type StoredEstimates } from './agreed'
@@ -36,6 +37,7 @@ export const carriedOf = (
     notes: estimate.riskNotes.map(({ reasons: _, ...note }) => note),
     couldAdd: estimate.couldAdd.map(({ id, minutes }) => ({ id, minutes })),
     zone: studio.engine.zone,
+    words: noteWords(studio.words, estimate.riskNotes),
     paint: paintCaseOf(desk.answers, nowYear),
     ...(limits ? { limits } : {}),
     facts: benchFacts(desk, studio.words).map(({ prompt, answer }) => ({ prompt, answer })),

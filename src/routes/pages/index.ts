@@ -1,6 +1,7 @@
 import type { Route } from '../route'
 import { afterRoutes } from './after'
 import { benchPageRoutes } from './bench'
+import { benchCarriedRoutes } from './bench-carried'
 import { conversationRoutes } from './conversation'
 import { dayRoutes } from './day'
 import { deviceRoutes } from './devices'
@@ -39,5 +40,6 @@ export const pageRoutes: readonly Route[] = [
   ...docketMoveRoutes,
   ...docketDeskRoutes,
   ...benchPageRoutes,
+  ...benchCarriedRoutes,
   ...handoverRoutes,
 ]

@@ -3,7 +3,18 @@ import type { Catalogue } from '../render'
 /** Words of the bench: imperative and short. */
 export const pagesBench: Catalogue = {
   'page.bench.told': 'What the owner told us ({n|one answer|# answers})',
+  'page.bench.not-kept':
+    'This sheet needs a signal here: a browser keeps pages only from an https address.',
+  'page.bench.no-signal': 'That page needs a signal. This is the sheet as it was kept.',
   'page.unsent': '{n} not sent',
+  'page.unsent.away': 'Kept on this device. Sent as soon as there is a signal.',
+  'page.unsent.signed-out':
+    'Kept on this device, which is signed out. Sign in and open the sheet again.',
+  'page.unsent.too-large': 'It is too large to send.',
+  'page.unsent.refused': 'Not taken by the studio',
+  'page.unsent.because': 'Why: {why}',
+  'page.unsent.again': 'Send it again',
+  'page.unsent.drop': 'Throw it away',
   'page.arrival': 'The car has just come: write down how',
   'page.arrival.mileage': 'Distance on the clock',
   'page.arrival.keys': 'Keys handed over',
