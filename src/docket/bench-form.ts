@@ -14,7 +14,7 @@ export type FormValues = {
 export type FormFault = {
   readonly pointer: string
   readonly code: string
-  readonly params?: Readonly<Record<string, number>>
+  readonly params?: Readonly<Record<string, string | number>>
 }
 
 /** Kinds of lines a form of the sheet writes. */

@@ -13,7 +13,9 @@ export const faultsOf = ({ path, source }: SourceFile): readonly string[] => {
   const root = parse(path, source)
   const faults = [...zodFaults(path, root)]
   if (!path.startsWith('src/') || isTest(path)) return faults
-  faults.push(...importFaults(path, root), ...transactionFaults(path, root))
+  faults.push(...importFaults(path, root))
+  // A browser's own store has transactions of another kind.
+  if (!isUnder(path, 'client')) faults.push(...transactionFaults(path, root))
   faults.push(...lengthFaults(path, source, root))
   if (DOMAIN.some((folder) => isUnder(path, folder))) faults.push(...pureFaults(path, root))
   if (!RIM.includes(path)) faults.push(...envFaults(path, root))

@@ -20,8 +20,8 @@ export type Written = Pick<Queued, 'id' | 'docket' | 'kind' | 'body' | 'at' | 'p
 
 /** Where lines wait. Each call is whole or did not happen, and two pages of one device share it. */
 export type LineStore = {
-  /** Keeps the line under the next running number. When it resolves the line outlives the page. */
-  readonly add: (line: Written) => Promise<Queued>
+  /** Keeps lines under the next running numbers, all or none. When it resolves they outlive the page. */
+  readonly add: (lines: readonly Written[]) => Promise<void>
   /** Lines that may be sent, in the order they were written. */
   readonly waiting: () => Promise<readonly Queued[]>
   /** The studio said it has these. */

@@ -1,12 +1,13 @@
 import { addresses } from '../../pages/bench/addresses'
 import type { Unsent } from '../../pages/bench/bench-view'
 import type { Carried } from '../../pages/bench/carried'
+import type { FormLine } from '../../pages/bench/form-lines'
 import type { Words } from '../../words/render'
 import { setUpPads } from '../pad'
 import { reencode } from '../photo'
 import { bring } from './bring'
 import { morphInto } from './morph'
-import { flush, type Written } from './queue'
+import { flush } from './queue'
 import { sender } from './send'
 import { type Refusal, readForm, sheetMarkup, sheetView, titleOf, wordsOf } from './show'
 import { allLines, type Database, lineStore, newId, tryAgain } from './store'
@@ -15,6 +16,9 @@ import { allLines, type Database, lineStore, newId, tryAgain } from './store'
 const QUIET_MS = 1000
 /** Waits between tries while lines wait and nothing else calls for one. */
 const TRIES_MS = [5_000, 10_000, 20_000, 40_000, 60_000] as const
+
+/** Lines after which the sheet stands at the next step, not at the one that was chosen. */
+const GOES_ON: readonly string[] = ['began', 'broke-off', 'done']
 
 const page = (): HTMLElement => document.getElementById('sheet') as HTMLElement
 const stepOf = (): string | null => new URLSearchParams(location.search).get('step')
@@ -83,10 +87,10 @@ export const openSheet = (db: Database, docket: string, tell: () => void) => {
     return sending
   }
 
-  /** Keeps one line on this device and shows it; the caller's form may be emptied when it resolves. */
-  const write = async (line: Pick<Written, 'kind' | 'body' | 'picture'>): Promise<void> => {
-    await store.add({ ...line, id: newId(), docket, at: Date.now() })
-    void navigator.storage?.persist?.()
+  /** Keeps lines on this device; the form may be emptied when it resolves. */
+  const write = async (lines: readonly FormLine[], picture: Blob | undefined): Promise<void> => {
+    const now = { docket, at: Date.now(), ...(picture ? { picture } : {}) }
+    await store.add(lines.map((line) => ({ ...line, ...now, id: newId() })))
   }
 
   const refuse = async (given: Refusal): Promise<void> => {
@@ -97,9 +101,10 @@ export const openSheet = (db: Database, docket: string, tell: () => void) => {
   }
 
   /** The next step stands on top again; what had the focus may be gone with its form. */
-  const settle = async (): Promise<void> => {
+  const settle = async (kinds: readonly string[]): Promise<void> => {
     const before = document.querySelector('#step h1')?.textContent
-    history.replaceState(null, '', addresses.sheet(docket))
+    if (kinds.some((kind) => GOES_ON.includes(kind)))
+      history.replaceState(null, '', addresses.sheet(docket))
     await show()
     const heading = document.querySelector<HTMLElement>('main h1')
     if (!heading) return
@@ -113,21 +118,23 @@ export const openSheet = (db: Database, docket: string, tell: () => void) => {
   /** Writes down a form of the sheet. False: this device cannot, the form must go the plain way. */
   const submit = async (form: HTMLFormElement, pressed: HTMLElement | null): Promise<boolean> => {
     if (shown === null) return false
-    const read = readForm(new FormData(form, pressed), shown.words)
+    const { carried, words } = shown
+    const fields = new FormData(form, pressed)
+    const read = readForm(fields, carried, await allLines(db), words, Date.now())
     if (!read.ok) {
       await refuse(read.refusal)
       return true
     }
-    const file = new FormData(form).get('file')
+    const file = fields.get('file')
     const picture = file instanceof File && file.size > 0 ? await reencode(file) : undefined
     try {
-      await write({ kind: read.kind, body: read.body, ...(picture ? { picture } : {}) })
+      await write(read.lines, picture)
     } catch {
       return false
     }
     form.reset()
     once = newId()
-    await settle()
+    await settle(read.lines.map((line) => line.kind))
     tell()
     void sync()
     return true

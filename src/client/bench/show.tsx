@@ -1,8 +1,8 @@
-import { benchBody } from '../../docket/bench-form'
 import { BenchBody } from '../../pages/bench/bench-page'
 import type { BenchView, Unsent } from '../../pages/bench/bench-view'
-import { type Carried, viewOf } from '../../pages/bench/carried'
+import { type Carried, foldOf, viewOf } from '../../pages/bench/carried'
 import { sheetStepName } from '../../pages/bench/current-step'
+import { type FormLine, formLines } from '../../pages/bench/form-lines'
 import type { SheetWords } from '../../pages/bench/sheet-words'
 import { words as bind, type Words } from '../../words/render'
 import { sayFaults } from '../../words/say-faults'
@@ -42,6 +42,13 @@ const unsentOf = (all: readonly Queued[], words: Words, why: Unsent['why'] | nul
   ),
 })
 
+/** What this device wrote to this docket and the studio did not refuse. */
+const ownOf = (carried: Carried, all: readonly Queued[]) =>
+  ownLines(
+    all.filter((q) => q.docket === carried.id && q.refused === undefined),
+    carried.rev,
+  )
+
 /** The sheet with what this device wrote. `why` is null while lines are on their way: nothing to tell yet. */
 export const sheetView = (
   carried: Carried,
@@ -50,9 +57,8 @@ export const sheetView = (
   step: string | null,
   why: Unsent['why'] | null,
 ): BenchView => {
-  const own = all.filter((q) => q.docket === carried.id && q.refused === undefined)
   return {
-    ...viewOf(carried, step, ownLines(own, carried.rev)),
+    ...viewOf(carried, step, ownOf(carried, all)),
     unsent: unsentOf(all, words, why),
   }
 }
@@ -79,17 +85,25 @@ export const titleOf = (view: BenchView, words: Words): string => {
 }
 
 export type Read =
-  | { readonly ok: true; readonly kind: string; readonly body: Readonly<Record<string, unknown>> }
+  | { readonly ok: true; readonly lines: readonly FormLine[] }
   | { readonly ok: false; readonly refusal: Refusal }
 
 /** A form of the sheet read as the server reads it. */
-export const readForm = (fields: FormData, words: Words): Read => {
+export const readForm = (
+  fields: FormData,
+  carried: Carried,
+  queued: readonly Queued[],
+  words: Words,
+  now: number,
+): Read => {
   const typed = [...fields].filter((f): f is [string, string] => typeof f[1] === 'string')
   const all = (name: string) => typed.filter(([n]) => n === name).map(([, value]) => value)
-  const kind = all('kind')[0] ?? ''
-  const body = benchBody(kind, { get: (name) => all(name)[0] ?? null, all })
-  if (body.ok) return { ok: true, kind, body: body.value }
-  const errors = sayFaults(body.error, words).map(({ pointer, message }) => ({
+  const form = { get: (name: string) => all(name)[0] ?? null, all }
+  const { bench } = foldOf(carried, ownOf(carried, queued))
+  const { paint, limits } = carried
+  const read = formLines({ paint, bench, now, ...(limits ? { limits } : {}) }, form, words)
+  if (read.ok) return { ok: true, lines: read.value }
+  const errors = sayFaults(read.error, words).map(({ pointer, message }) => ({
     field: pointer.split('/').at(-1) ?? 'value',
     message,
   }))

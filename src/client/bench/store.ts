@@ -50,20 +50,19 @@ export const allLines = async (db: Database): Promise<readonly Queued[]> =>
 export const waits = (line: Queued): boolean => line.refused === undefined && !line.sent
 
 export const lineStore = (db: Database): LineStore => ({
-  add: async (line) => {
+  add: async (lines) => {
     // One transaction: neither two pages nor a page killed half way give a number twice.
     const tx = db.transaction(['lines', 'meta'], 'readwrite', { durability: 'strict' })
     const meta = tx.objectStore('meta')
     const device = String((await meta.get('device')) ?? newId())
-    const n = Number((await meta.get('n')) ?? 0) + 1
-    const queued: Queued = { ...line, device, n }
-    await Promise.all([
-      meta.put(device, 'device'),
-      meta.put(n, 'n'),
-      tx.objectStore('lines').put(queued),
-      tx.done,
-    ])
-    return queued
+    let n = Number((await meta.get('n')) ?? 0)
+    for (const line of lines) {
+      n += 1
+      await tx.objectStore('lines').put({ ...line, device, n })
+    }
+    await meta.put(device, 'device')
+    await meta.put(n, 'n')
+    await tx.done
   },
   waiting: async () => (await allLines(db)).filter(waits),
   arrived: async (ids) => {

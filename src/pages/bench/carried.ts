@@ -1,4 +1,4 @@
-import { fold } from '../../docket/fold'
+import { type Docket, fold } from '../../docket/fold'
 import { BENCH_KINDS } from '../../docket/kind-names'
 import type { Line } from '../../docket/line'
 import { suggestionFor } from '../../jobsheet/finding-kinds'
@@ -63,13 +63,15 @@ export const isOfSheet = (line: Pick<Line, 'kind'>): boolean => SHEET_KINDS.incl
 
 const NOTHING: Own = { lines: [], texts: {} }
 
-/** The sheet as it stands with what this device wrote; a line that has arrived counts once. */
-export const viewOf = (carried: Carried, step: string | null, own: Own = NOTHING): BenchView => {
+/** The docket's part of the sheet with what this device wrote; a line that has arrived counts once. */
+export const foldOf = (carried: Carried, own: Own): Docket => {
   const there = new Set(carried.lines.map((l) => l.id))
-  const { bench, extras, reIssues, dated } = fold([
-    ...carried.lines,
-    ...own.lines.filter((line) => !there.has(line.id)),
-  ])
+  return fold([...carried.lines, ...own.lines.filter((line) => !there.has(line.id))])
+}
+
+/** The sheet as it stands with what this device wrote. */
+export const viewOf = (carried: Carried, step: string | null, own: Own = NOTHING): BenchView => {
+  const { bench, extras, reIssues, dated } = foldOf(carried, own)
   const sheet = sheetOf(
     carried,
     panelsNow(carried.paint, bench, carried.limits),

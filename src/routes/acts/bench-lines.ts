@@ -1,14 +1,16 @@
 import * as z from 'zod'
 import { MOST_TYPED } from '../../docket/bench-form'
+import { fold } from '../../docket/fold'
 import { BENCH_KINDS, isBenchKind, kinds, type LineKind } from '../../docket/kinds'
 import type { NewLine } from '../../docket/line'
 import { keepsWords, TYPED, typedApart } from '../../docket/typed-apart'
+import { decisionFaults } from '../../jobsheet/set-faults'
 import type { Stmt } from '../../store/db'
 import { insertText } from '../../store/texts'
 import { type Fault, invalid, tooLong } from '../http/problem'
 import { faultsOf } from '../http/read-input'
 import type { Call, Load } from '../route'
-import { decisionFaults } from './bench-guards'
+import { paintNow } from './bench-guards'
 import { benchFaults, benchTime, mayWrite } from './bench-rules'
 import { appendLines, byOf, type Desk } from './desk'
 
@@ -74,6 +76,13 @@ const apart = (
   }
 }
 
+/** The docket with lines that come in the same request: readings a decision rests on may be among them. */
+const foldWith = (desk: Desk, lines: readonly NewLine[]) =>
+  fold([
+    ...desk.lines,
+    ...lines.map((l, i) => ({ ...l, docket: desk.id, seq: desk.docket.rev + 1 + i })),
+  ])
+
 /**
  * Appends bench lines in the order they came; a line whose id is there already is left as it is, so
  * sending again changes nothing. Throws 422 naming each line and field that is wrong, 409 where the
@@ -108,7 +117,9 @@ export const addBenchLines = (
     }
     const wrong = benchFaults(line, desk.lines, call.studio.words, call.who)
     const beyond =
-      line.kind === 'allowed' && wrong.length === 0 ? decisionFaults(call, desk, line.body) : []
+      line.kind === 'allowed' && wrong.length === 0
+        ? decisionFaults(paintNow(call, { ...desk, docket: foldWith(desk, lines) }), line.body)
+        : []
     for (const f of [...long, ...wrong, ...beyond])
       faults.push({ ...f, pointer: `/lines/${i}/body${f.pointer}` })
     texts.push(...own)

@@ -71,7 +71,7 @@ export const benchPageRoutes: readonly Route[] = [
       const kind = form.get('kind') ?? ''
       return orAgain(
         () => {
-          const lines = pageLines(call, desk, call.loaded.estimates, kind, form)
+          const lines = pageLines(call, desk, call.loaded.estimates, form)
           const done = addBenchLines(call, desk, lines)
           return seeOther(backTo(desk.id, kind, form.get('step')), { writes: done.writes })
         },
