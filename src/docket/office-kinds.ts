@@ -100,6 +100,8 @@ export const officeKinds = {
     tax: minor.min(0),
     steps: z.array(words).max(20),
     within: z.boolean(),
+    /** What happens on a no, in the studio's words. */
+    ifNot: maybe(text),
   }),
   'extra-decided': z.strictObject({
     extra: id,

@@ -17,6 +17,7 @@ export const paths = {
   quote: (id: string) => `/e/${seg(id)}/quote`,
   decision: (id: string) => `/e/${seg(id)}/quote/decision`,
   extraDecision: (id: string, extra: string) => `/e/${seg(id)}/extras/${seg(extra)}/decision`,
+  reIssueDecision: (id: string, issue: string) => `/e/${seg(id)}/re-issues/${seg(issue)}/decision`,
   withdrawal: (id: string) => `/e/${seg(id)}/withdrawal`,
   day: (id: string) => `/e/${seg(id)}/day`,
   dayFile: (id: string) => `/e/${seg(id)}/day.ics`,
@@ -56,6 +57,9 @@ export const paths = {
   benchLines: (id: string) => `/bench/${seg(id)}/lines`,
   benchFindings: (id: string) => `/bench/${seg(id)}/findings`,
   benchExtra: (id: string) => `/bench/${seg(id)}/extras`,
+  benchReIssue: (id: string) => `/bench/${seg(id)}/re-issues`,
+  benchReIssueDecision: (id: string, issue: string) =>
+    `/bench/${seg(id)}/re-issues/${seg(issue)}/decision`,
   benchExtraDecision: (id: string, extra: string) =>
     `/bench/${seg(id)}/extras/${seg(extra)}/decision`,
   handover: (id: string) => `/bench/${seg(id)}/handover`,

@@ -25,7 +25,7 @@ import { AgreedPage } from './quote/agreed-page'
 import { DayPage } from './quote/day-page'
 import { MyDataPage } from './quote/my-data-page'
 import { QuotePage } from './quote/quote-page'
-import type { QuoteView } from './quote/quote-view'
+import type { OptionView, QuoteView } from './quote/quote-view'
 import { RecordPage } from './quote/record-page'
 import { sampleBenchMore, sampleReadings } from './sample-bench'
 import { sampleEstimate } from './sample-estimate'
@@ -77,6 +77,18 @@ const offer: Offer = {
   currency: 'EUR',
 }
 
+const optionOf = (option: string, what: string, said: string | null): OptionView => ({
+  option,
+  name: `${option.toUpperCase()}. ${what}`,
+  said,
+  offer,
+  days: 2,
+  expects: 'We do not polish, so marks in the paint stay as they are.',
+  only: ['Light pass by machine'],
+  leaves: 'For later: the marks stay, and so does all of the paint.',
+  estimate: sampleEstimate,
+})
+
 const quoteOf = (t: Typed): QuoteView => ({
   revision: 2,
   reference: 'K7P-3QX',
@@ -86,17 +98,22 @@ const quoteOf = (t: Typed): QuoteView => ({
   validUntil: '2026-07-01',
   sentOn: '2026-06-01',
   terms: t.text,
+  extrasSuggested: 10_000,
   taxMillionths: 200_000,
   pricesWithTax: true,
   message: t.text,
   options: [
-    { id: 'a', text: 'All of it', total: 129_000 },
-    { id: 'b', text: 'Without the lettering', total: 110_300 },
+    optionOf('a', 'One light pass', null),
+    optionOf('b', 'Leave the marks as they are', t.text),
   ],
   changes: ['The lettering is by the hour now, at most 3 hours.'],
 })
 
-const written = { totalText: '€1,290.00', depositText: '€258.00' } as const
+const written = {
+  totalText: '€1,290.00',
+  depositText: '€258.00',
+  options: ['A. One light pass: €1,290.00'],
+} as const
 
 const docketOf = (t: Typed): DocketView => ({
   id: 'd1',
@@ -146,6 +163,7 @@ const benchOf = (t: Typed, current: string | null) => ({
   id: 'd1',
   reference: 'K7P-3QX',
   car: 'saloon, 1974',
+  agreement: { limit: 5_000, left: 2_000, unanswered: 'named' as const, decides: t.name },
   sheet: sheetOf(
     sampleEstimate,
     sampleEstimate.paint.panels,

@@ -8,6 +8,7 @@ import { jobRoutes } from './api/jobs'
 import { officeRoutes } from './api/office'
 import { personalDataRoutes } from './api/personal-data'
 import { quoteRoutes } from './api/quotes'
+import { reIssueRoutes } from './api/re-issues'
 import { revisionRoutes } from './api/revisions'
 import { sessionRoutes } from './api/sessions'
 import { transferRoutes } from './api/transfer'
@@ -18,6 +19,7 @@ import type { Route } from './route'
 const own: readonly Route[] = [
   ...enquiryRoutes,
   ...quoteRoutes,
+  ...reIssueRoutes,
   ...dayApiRoutes,
   ...docketRoutes,
   ...personalDataRoutes,

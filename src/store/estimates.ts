@@ -14,7 +14,7 @@ export const insertEstimate = (row: StoredEstimate): Stmt =>
 export const selectEstimate = (digest: string): Query<StoredEstimate> =>
   toQuery(estimate, build.select().from(estimate).where(eq(estimate.digest, digest)))
 
-/** Every estimate the lines of a docket refer to. */
+/** Every estimate the lines of a docket refer to; a revision’s first option is the revision’s own. */
 export const selectEstimatesOf = (docket: string): Query<StoredEstimate> =>
   toQuery(
     estimate,
@@ -22,7 +22,7 @@ export const selectEstimatesOf = (docket: string): Query<StoredEstimate> =>
       .select()
       .from(estimate)
       .where(
-        sql`${estimate.digest} in (select json_extract(${line.body}, '$.digest') from ${line} where ${line.docket} = ${docket} and ${line.kind} in ('estimated', 'revised'))`,
+        sql`${estimate.digest} in (select json_extract(${line.body}, '$.digest') from ${line} where ${line.docket} = ${docket} and ${line.kind} in ('estimated', 'revised') union all select json_extract(${line.body}, '$.options[1].digest') from ${line} where ${line.docket} = ${docket} and ${line.kind} = 'revised' union all select json_extract(${line.body}, '$.options[2].digest') from ${line} where ${line.docket} = ${docket} and ${line.kind} = 'revised')`,
       ),
   )
 

@@ -9,7 +9,7 @@ import { answerByKind } from './answer-by-kind'
 import { accept, quoteIt, type Stranger, workIt } from './stranger'
 
 export const STAGES = ['ready', 'quoted', 'dated', 'done', 'other'] as const
-/** ready: all is answered, not sent. dated: an extra waits for its answer. other: somebody else's. */
+/** ready: all is answered, not sent. dated: an extra and a smaller result wait for an answer. other: somebody else's. */
 export type Stage = (typeof STAGES)[number]
 
 export type Staged = {
@@ -20,6 +20,8 @@ export type Staged = {
   readonly value: Json
   readonly photo: string
   readonly extra: string
+  /** A smaller result that waits for the customer's word. */
+  readonly issue: string
 }
 
 export type Prepared = {
@@ -70,6 +72,7 @@ const stage = async (stranger: Stranger, as: Stage): Promise<Staged> => {
   const docket = await answered(call)
   const { id, key, own } = docket
   let extra = 'none'
+  let issue = 'none'
   if (as !== 'ready') await sendIt(stranger, own, key, id)
   if (as === 'dated' || as === 'other' || as === 'done') {
     const { agreed } = await accept(stranger, own, key)
@@ -80,11 +83,13 @@ const stage = async (stranger: Stranger, as: Stage): Promise<Staged> => {
       await call('POST', `${studio}/date`, { key: ownerKey, match: agreed.rev, json: start })
       const json = { text: 'Overspray on the roof', minutes: 600 }
       extra = (await call('POST', `${studio}/extras`, { key: ownerKey, json })).json.extra
+      const less = { text: 'The roof is too thin for a cut.' }
+      issue = (await call('POST', `${studio}/re-issues`, { key: ownerKey, json: less })).json.issue
     }
   }
   const { rev } = (await call('GET', `/api/v1/dockets/${id}`, { key: ownerKey })).json
   const { question, value, photo } = docket
-  return { id, key, rev, question, value, photo, extra }
+  return { id, key, rev, question, value, photo, extra, issue }
 }
 
 const make = async (): Promise<Prepared> => {

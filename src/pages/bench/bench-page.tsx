@@ -21,6 +21,7 @@ import { ReadingForm } from './reading-form'
 import { ReadingList } from './reading-list'
 import { RecordedPart } from './recorded-part'
 import { Removals } from './removals'
+import { SmallerResult } from './smaller-result'
 import { StepList } from './step-list'
 import { SupplyPart } from './supply-part'
 import { Timers } from './timers'
@@ -114,13 +115,17 @@ const idsOf = (kept: Kept | undefined): Readonly<Record<string, string>> => {
       return { ...all(of), file: `f-${of}-file` }
     }
     case 'extra-asked':
-      return { text: 'f-extra', minutes: 'f-extra-minutes' }
+      return { text: 'f-extra', ifNot: 'f-extra-if-not', minutes: 'f-extra-minutes' }
     case 'extra-decided':
       return { name: `f-phone-${keptOne(kept, 'extra')}` }
     case 'supplied':
       return all(`supplied-${keptOne(kept, 'item')}`)
     case 'struck':
       return all(`struck-${keptOne(kept, 'line')}`)
+    case 're-issued':
+      return { text: 'f-re-issue', net: 'f-re-issue-net' }
+    case 're-issue-decided':
+      return { name: 'f-re-issue-name' }
     case 'unreadable':
       return { panel: 'f-unreadable-panel', why: 'f-unreadable-why' }
     case 'checked':
@@ -198,6 +203,9 @@ export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
             <NoteView words={words} note={note} bench />
           ))}
         </Fold>
+      ) : null}
+      {paintIsRead(view) ? (
+        <SmallerResult words={words} view={view} once={once} {...refused} />
       ) : null}
       <StepList words={words} view={view} />
       <Told words={words} view={view} />

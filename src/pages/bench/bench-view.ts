@@ -1,4 +1,5 @@
 import type { Bench } from '../../docket/bench'
+import type { ReIssued } from '../../docket/re-issued'
 import type { Suggestion } from '../../jobsheet/finding-kinds'
 import type { Sheet } from '../../jobsheet/sheet'
 import type { Note } from '../../quote/estimate-types'
@@ -50,6 +51,15 @@ export type BenchView = ViewMore & {
   readonly findings: readonly FindingView[]
   readonly removals: Bench['removals']
   readonly extras: readonly BenchExtraView[]
+  /** What was agreed beforehand about extras; absent before a yes. */
+  readonly agreement?: {
+    readonly limit: number
+    readonly left: number
+    readonly unanswered: 'wait' | 'least' | 'named'
+    readonly decides: string | null
+  }
+  /** Results that measuring made smaller, with the word on each. */
+  readonly reIssues?: ReIssued['reIssues']
   /** What was told of the car, in words. */
   readonly facts: readonly { readonly prompt: string; readonly answer: string }[]
   readonly notesText: readonly { readonly id: string; readonly text: string }[]

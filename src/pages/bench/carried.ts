@@ -1,5 +1,7 @@
+import { agreementOf } from '../../docket/agreement'
 import { type Docket, fold } from '../../docket/fold'
 import { BENCH_KINDS } from '../../docket/kind-names'
+import type { BodyOf } from '../../docket/kinds'
 import type { Line } from '../../docket/line'
 import { suggestionFor } from '../../jobsheet/finding-kinds'
 import { panelsNow } from '../../jobsheet/panels-now'
@@ -36,6 +38,8 @@ export type Carried = {
   readonly zone: Zone
   readonly limits?: PaintInput['settings']
   readonly facts: readonly { readonly prompt: string; readonly answer: string }[]
+  /** What was agreed beforehand about extras; who decides then is a name, and stays at the studio. */
+  readonly agreed?: Pick<BodyOf<'decided'>, 'extrasLimit' | 'unanswered'>
   /** The lines the sheet is folded from, and the texts they refer to. */
   readonly lines: readonly Line[]
   readonly texts: Readonly<Record<string, string>>
@@ -112,7 +116,9 @@ export const viewOf = (carried: Carried, step: string | null, own: Own = NOTHING
       within: e.within,
       decision: e.decision?.decision ?? null,
     })),
+    reIssues,
     facts: carried.facts,
+    ...(carried.agreed ? { agreement: agreementOf({ agreed: carried.agreed, extras }) } : {}),
     notesText: bench.notes.map((n) => ({ id: n.id, text: text(n.text) })),
   }
 }

@@ -4,6 +4,7 @@ import { Field } from '../parts/field'
 import { money } from '../parts/money-text'
 import { isRefused, refusedForm, typed } from '../parts/refused'
 import { paths } from '../paths'
+import { AgreementLines } from './agreement'
 import type { SheetPart } from './bench-view'
 
 /** Questions to the owner about more work, and how each stands; an answer by phone is written down. */
@@ -11,6 +12,7 @@ export const Extras: FC<SheetPart> = ({ words, view, once, ...given }) => {
   const extra = refusedForm(given, { kind: 'extra-asked' })
   return (
     <>
+      <AgreementLines words={words} agreement={view.agreement} />
       <details class="screen-only" open={isRefused(extra)}>
         <summary>{words.say('page.extra.new')}</summary>
         <form method="post" action={paths.benchExtra(view.id)} novalidate>
@@ -23,6 +25,13 @@ export const Extras: FC<SheetPart> = ({ words, view, once, ...given }) => {
             rows={3}
             maxlength={2000}
             {...typed(extra, 'text')}
+          />
+          <Field
+            name="ifNot"
+            id="f-extra-if-not"
+            label={words.say('page.extra.if-not.ask')}
+            maxlength={500}
+            {...typed(extra, 'ifNot')}
           />
           <Field
             name="minutes"

@@ -1,9 +1,12 @@
 import type { FC } from 'hono/jsx'
-import type { Frame } from '../frame'
+import { type FieldError, type Frame, type Kept, keptOne } from '../frame'
 import { Layout } from '../layout'
 import { Button, Once } from '../parts/button'
+import { ErrorSummary } from '../parts/error-summary'
 import { date, money } from '../parts/money-text'
 import { paths } from '../paths'
+import { ReIssueCard, type ReIssueView } from './re-issue'
+import { Talk, type TalkView } from './talk'
 
 export type ExtraView = {
   readonly extra: string
@@ -12,6 +15,8 @@ export type ExtraView = {
   /** With tax. */
   readonly total: number
   readonly decision: 'agree' | 'refuse' | null
+  /** What happens on a no, in the studio's words. */
+  readonly ifNot?: string
   readonly photoSrc?: string
 }
 
@@ -33,6 +38,15 @@ export type AgreedPageProps = {
   /** What to prepare, as sentences. */
   readonly before?: readonly string[]
   readonly extras?: readonly ExtraView[]
+  /** Results that measuring made smaller, the newest last. */
+  readonly reIssues?: readonly ReIssueView[]
+  readonly talk?: TalkView
+  readonly errors?: readonly FieldError[]
+  readonly kept?: Kept
+  /** The option chosen, by name. */
+  readonly chosen?: string | null
+  /** What needs no asking. */
+  readonly agreement?: { readonly limit: number }
   readonly once: string
   readonly recordHref?: string
 }
@@ -56,6 +70,13 @@ const Extra: FC<AgreedPageProps & { readonly extra: ExtraView }> = (p) => {
         </p>
       ) : null}
       <p>{words.say('page.extra.asks', of)}</p>
+      {extra.decision === null ? (
+        <p>
+          {extra.ifNot
+            ? words.say('page.extra.if-not', { text: extra.ifNot })
+            : words.say('page.extra.if-not-plain')}
+        </p>
+      ) : null}
       {extra.decision ? (
         <p>{words.say(`page.extra.${extra.decision}`)}</p>
       ) : (
@@ -76,12 +97,20 @@ const Extra: FC<AgreedPageProps & { readonly extra: ExtraView }> = (p) => {
   )
 }
 
+/** Fields of the refused form that bear an id of their own. */
+const idsOf = (kept: Kept | undefined): Readonly<Record<string, string>> => ({
+  name: keptOne(kept, 'decision') === 'no' ? 'f-name-no' : 'f-name-yes',
+  text: 'f-ask',
+})
+
 /** After the yes: what was agreed, when to come, and any question that came up since. */
 export const AgreedPage: FC<AgreedPageProps> = (p) => {
   const { words } = p.frame
-  const { dated, extras = [], before = [] } = p
+  const { dated, extras = [], before = [], reIssues = [] } = p
+  const refused = { ...(p.errors ? { errors: p.errors } : {}), ...(p.kept ? { kept: p.kept } : {}) }
   return (
     <Layout frame={p.frame} title={words.say('page.agreed')}>
+      <ErrorSummary words={words} errors={p.errors} ids={idsOf(p.kept)} />
       <section>
         <h1>{words.say('page.agreed')}</h1>
         <p>
@@ -92,6 +121,14 @@ export const AgreedPage: FC<AgreedPageProps> = (p) => {
             date: p.agreedOn,
           })}
         </p>
+        {p.chosen ? <p>{words.say('option.chosen', { name: p.chosen })}</p> : null}
+        {p.agreement ? (
+          <p>
+            {words.say(p.agreement.limit > 0 ? 'page.limit.yours' : 'page.limit.yours-none', {
+              limit: p.agreement.limit,
+            })}
+          </p>
+        ) : null}
         {p.deposit > 0 ? (
           <p>{words.say('page.agreed.deposit', { amount: money(words, p.deposit) })}</p>
         ) : null}
@@ -123,6 +160,21 @@ export const AgreedPage: FC<AgreedPageProps> = (p) => {
           </p>
         ) : null}
       </section>
+      {reIssues.length > 0 ? (
+        <section id="re-issue">
+          {reIssues.map((view) => (
+            <ReIssueCard
+              words={words}
+              id={p.id}
+              once={p.once}
+              name={p.name}
+              view={view}
+              {...refused}
+            />
+          ))}
+        </section>
+      ) : null}
+      <Talk words={words} talk={p.talk} />
       {extras.length > 0 ? (
         <section>
           <h2>{words.say('page.extras')}</h2>

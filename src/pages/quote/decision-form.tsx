@@ -9,6 +9,7 @@ import { NoteView } from '../parts/note-view'
 import { refusedForm, typed } from '../parts/refused'
 import { Tick } from '../parts/tick'
 import { paths } from '../paths'
+import { AgreeExtras } from './agree-extras'
 import type { QuoteView } from './quote-view'
 
 export type DecisionFormProps = {
@@ -30,10 +31,10 @@ const Options: FC<DecisionFormProps> = ({ words, quote, kept, errors }) =>
           <Tick
             type="radio"
             name="option"
-            value={o.id}
-            label={`${String.fromCharCode(65 + i)}. ${o.text}`}
-            hint={money(words, o.total)}
-            checked={keptOne(kept, 'option') === o.id}
+            value={o.option}
+            label={o.name}
+            hint={money(words, o.offer.total)}
+            checked={keptOne(kept, 'option') === o.option}
             {...(i === 0 ? { id: fieldId('option') } : {})}
           />
         ))}
@@ -41,14 +42,27 @@ const Options: FC<DecisionFormProps> = ({ words, quote, kept, errors }) =>
     </fieldset>
   ) : null
 
+/** Notes that need a decision; with options those of each, and for which where not for all. */
+const notesToRead = ({ estimate, options = [] }: QuoteView) => {
+  const lists = options.length > 0 ? options : [{ option: '', estimate }]
+  const all = new Map(lists.flatMap((o) => o.estimate.riskNotes).map((n) => [n.id, n]))
+  return [...all.values()]
+    .filter((n) => n.decision)
+    .map((note) => {
+      const of = lists.filter((o) => o.estimate.riskNotes.some((n) => n.id === note.id))
+      const only = of.length === lists.length ? null : of.map((o) => o.option.toUpperCase())
+      return { note, only }
+    })
+}
+
 /** Notes that ask for a decision must be ticked as read before the yes counts. */
 const MustRead: FC<DecisionFormProps> = ({ words, quote, kept, errors }) => {
-  const notes = quote.estimate.riskNotes.filter((n) => n.decision)
+  const notes = notesToRead(quote)
   if (notes.length === 0) return null
   return (
     <fieldset>
       <legend>{words.say('page.decide.read')}</legend>
-      {notes.map((note) => (
+      {notes.map(({ note, only }) => (
         <NoteView words={words} note={note}>
           <FieldFault
             name={`acknowledged-${note.id}`}
@@ -59,6 +73,7 @@ const MustRead: FC<DecisionFormProps> = ({ words, quote, kept, errors }) => {
             name="acknowledged[]"
             value={note.id}
             label={words.say('page.decide.have-read')}
+            {...(only ? { hint: words.say('page.decide.for-option', { options: only }) } : {})}
             checked={kept?.['acknowledged[]']?.includes(note.id) ?? false}
             id={fieldId(`acknowledged-${note.id}`)}
             {...(errorFor(errors, `acknowledged-${note.id}`)
@@ -88,8 +103,9 @@ export const DecisionForm: FC<DecisionFormProps> = (p) => {
       <h2>{words.say('page.decide')}</h2>
       <form method="post" action={paths.decision(id)} novalidate>
         <Hidden {...p} decision="accept" />
-        <MustRead {...p} />
         <Options {...p} />
+        <MustRead {...p} />
+        <AgreeExtras {...p} />
         <Field
           name="name"
           label={words.say('page.decide.name')}

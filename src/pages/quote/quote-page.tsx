@@ -3,14 +3,16 @@ import { type FieldError, type Frame, type Kept, keptOne } from '../frame'
 import { Layout } from '../layout'
 import { ErrorSummary } from '../parts/error-summary'
 import { FromStudio, type FromStudioView } from '../parts/from-studio'
-import { date, money, roundMoney } from '../parts/money-text'
+import { money, roundMoney } from '../parts/money-text'
 import { NoteView } from '../parts/note-view'
 import { SpanBar } from '../parts/span-bar'
 import { Timetable } from '../parts/timetable'
 import { Why } from '../parts/why'
 import { DecisionForm } from './decision-form'
+import { OptionsSection } from './options-section'
 import { QuoteLines, stepNames } from './quote-lines'
 import type { QuoteView } from './quote-view'
+import { Talk, type TalkView } from './talk'
 
 export type QuotePageProps = {
   readonly frame: Frame
@@ -24,28 +26,25 @@ export type QuotePageProps = {
   /** What the studio asked again or changed since. */
   readonly fromStudio?: FromStudioView
   /** A question asked and what the studio replied, in order. */
-  readonly talk?: readonly {
-    readonly from: 'customer' | 'studio'
-    readonly text: string
-    readonly on: string
-  }[]
+  readonly talk?: TalkView
   readonly errors?: readonly FieldError[]
   readonly kept?: Kept
 }
 
-const Offered: FC<QuotePageProps> = ({ frame: { words }, quote }) => {
-  const { offer, estimate } = quote
-  const { plan } = estimate
-  return (
-    <section>
-      <p class="quietly">
-        {words.say('page.quote.which', {
-          reference: quote.reference,
-          revision: quote.revision,
-          date: quote.sentOn,
-        })}{' '}
-        {quote.car}
-      </p>
+/** What it comes to: one offer with the range beside it, or from which to which option. */
+const Figures: FC<QuotePageProps> = ({ frame: { words }, quote }) => {
+  const { offer, options = [] } = quote
+  const totals = options.map((o) => o.offer.total)
+  return totals.length > 0 ? (
+    <h1>
+      {words.say('page.options.offer', {
+        n: totals.length,
+        low: money(words, Math.min(...totals)),
+        high: money(words, Math.max(...totals)),
+      })}
+    </h1>
+  ) : (
+    <>
       <h1>{words.say('page.quote.offer', { total: money(words, offer.total) })}</h1>
       <p>{words.say('page.quote.beside', { low: offer.low, high: offer.high })}</p>
       <SpanBar
@@ -56,10 +55,33 @@ const Offered: FC<QuotePageProps> = ({ frame: { words }, quote }) => {
         likelyText={words.say('page.quote.this-offer', { v: offer.total })}
         highText={roundMoney(words, offer.high)}
       />
+    </>
+  )
+}
+
+const Offered: FC<QuotePageProps> = (p) => {
+  const {
+    frame: { words },
+    quote,
+  } = p
+  const { offer, estimate } = quote
+  const { plan } = estimate
+  const chosen = (quote.options ?? []).length > 0
+  return (
+    <section>
+      <p class="quietly">
+        {words.say('page.quote.which', {
+          reference: quote.reference,
+          revision: quote.revision,
+          date: quote.sentOn,
+        })}{' '}
+        {quote.car}
+      </p>
+      <Figures {...p} />
       <p>
-        {words.say('page.range.days', { n: plan.days.length })}{' '}
+        {chosen ? '' : `${words.say('page.range.days', { n: plan.days.length })} `}
         {words.say('page.quote.valid', { date: quote.validUntil })}
-        {offer.deposit > 0
+        {offer.deposit > 0 && !chosen
           ? ` ${words.say('page.quote.deposit', { amount: money(words, offer.deposit) })}`
           : ''}
       </p>
@@ -68,22 +90,24 @@ const Offered: FC<QuotePageProps> = ({ frame: { words }, quote }) => {
   )
 }
 
-const Talk: FC<QuotePageProps> = ({ frame: { words }, talk = [] }) =>
-  talk.length === 0 ? null : (
+const Plain: FC<QuotePageProps> = ({ frame: { words }, quote }) => (
+  <>
     <section>
-      <h2>{words.say('page.talk')}</h2>
-      <ol class="lines">
-        {talk.map((t) => (
-          <li>
-            <p class="asked">
-              {words.say(`page.talk.${t.from}`)}, {date(words, t.on)}
-            </p>
-            <p class="said">{t.text}</p>
-          </li>
-        ))}
-      </ol>
+      <h2>{words.say('page.quote.lines')}</h2>
+      <QuoteLines
+        words={words}
+        offer={quote.offer}
+        estimate={quote.estimate}
+        taxMillionths={quote.taxMillionths}
+      />
     </section>
-  )
+    <section>
+      <h2>{words.say('page.expect')}</h2>
+      <p>{words.say(quote.estimate.expectation.phrase)}</p>
+      <Why words={words} because={quote.estimate.expectation.because} />
+    </section>
+  </>
+)
 
 /** A sent revision: what is offered line by line, what to know, and the form to answer it. */
 export const QuotePage: FC<QuotePageProps> = (p) => {
@@ -111,7 +135,7 @@ export const QuotePage: FC<QuotePageProps> = (p) => {
         </p>
       ) : null}
       <Offered {...p} />
-      <Talk {...p} />
+      <Talk words={words} talk={p.talk} />
       {quote.changes && quote.changes.length > 0 ? (
         <section>
           <h2>{words.say('page.quote.changed')}</h2>
@@ -122,20 +146,7 @@ export const QuotePage: FC<QuotePageProps> = (p) => {
           </ul>
         </section>
       ) : null}
-      <section>
-        <h2>{words.say('page.quote.lines')}</h2>
-        <QuoteLines
-          words={words}
-          offer={quote.offer}
-          estimate={estimate}
-          taxMillionths={quote.taxMillionths}
-        />
-      </section>
-      <section>
-        <h2>{words.say('page.expect')}</h2>
-        <p>{words.say(estimate.expectation.phrase)}</p>
-        <Why words={words} because={estimate.expectation.because} />
-      </section>
+      {quote.options ? <OptionsSection words={words} quote={quote} /> : <Plain {...p} />}
       {told.length > 0 ? (
         <section>
           <h2>{words.say('page.notes')}</h2>
@@ -144,10 +155,16 @@ export const QuotePage: FC<QuotePageProps> = (p) => {
           ))}
         </section>
       ) : null}
-      <section>
-        <h2>{words.say('page.days')}</h2>
-        <Timetable words={words} plan={estimate.plan} stepName={stepNames(words, estimate.steps)} />
-      </section>
+      {quote.options ? null : (
+        <section>
+          <h2>{words.say('page.days')}</h2>
+          <Timetable
+            words={words}
+            plan={estimate.plan}
+            stepName={stepNames(words, estimate.steps)}
+          />
+        </section>
+      )}
       {p.canDecide ? (
         <DecisionForm
           words={words}
@@ -162,6 +179,7 @@ export const QuotePage: FC<QuotePageProps> = (p) => {
         <section>
           <h2>{words.say('page.quote.terms')}</h2>
           <p class="said-plainly">{quote.terms}</p>
+          <p class="quietly">{words.say('page.quote.law')}</p>
         </section>
       ) : null}
     </Layout>

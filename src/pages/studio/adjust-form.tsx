@@ -11,6 +11,7 @@ import { becauseTexts, ReasonList } from '../parts/why'
 import { paths } from '../paths'
 import { lineName } from '../quote/quote-lines'
 import { AdjustLevels } from './adjust-levels'
+import { AdjustOptions } from './adjust-options'
 import { AdjustWhole } from './adjust-whole'
 import type { DocketView } from './docket-view'
 
@@ -207,6 +208,7 @@ export const AdjustForm: FC<AdjustFormProps> = (p) => {
           </tbody>
         </table>
         <AdjustLevels {...p} />
+        <AdjustOptions {...p} />
         <AdjustWhole {...p} />
         <div class="acts">
           <Button name="act" value="save">

@@ -47,6 +47,13 @@ export const Revisions: FC<ActsProps> = (p) => {
                 {words.say('page.revision.deposit', { deposit: r.depositText })}
               </p>
             ) : null}
+            {r.options.length > 0 ? (
+              <ul>
+                {r.options.map((text) => (
+                  <li>{text}</li>
+                ))}
+              </ul>
+            ) : null}
             {r.changes.length > 0 ? (
               <details>
                 <summary>{words.say('page.revision.changes')}</summary>

@@ -30,6 +30,13 @@ export const Trial: FC<{ readonly words: Words; readonly trial: TrialView }> = (
         ))}
       </tbody>
     </table>
+    {(trial.options ?? []).length > 0 ? (
+      <ul>
+        {(trial.options ?? []).map((text) => (
+          <li>{text}</li>
+        ))}
+      </ul>
+    ) : null}
     {trial.notesNew.length + trial.notesGone.length === 0 ? (
       <p>{words.say('page.trial.notes-same')}</p>
     ) : (

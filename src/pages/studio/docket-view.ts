@@ -36,6 +36,8 @@ export type RevisionView = Pick<
   /** Total and deposit as written, in the money it was made in. */
   readonly totalText: string
   readonly depositText: string
+  /** The ways it offers, each with what it comes to. */
+  readonly options: readonly string[]
 }
 
 /** The last visit of the same car. */
@@ -78,6 +80,13 @@ export type DocketView = {
   /** What would be offered: the engine's offer with the adjustments in force or on trial. */
   readonly offer: Offer | null
   readonly adjustments: readonly Adjustment[]
+  /** The ways offered in the last revision, as the form takes them. */
+  readonly options?: readonly {
+    readonly option: string
+    readonly treatment: string
+    readonly panels: readonly string[]
+    readonly text: string
+  }[]
   /** Changes that no longer apply to anything, in words. */
   readonly dropped: readonly string[]
   readonly revisions: readonly RevisionView[]
@@ -112,6 +121,8 @@ export type TrialView = {
     readonly before: string
     readonly after: string
   }[]
+  /** What each option on trial comes to. */
+  readonly options?: readonly string[]
   readonly notesGone: readonly string[]
   readonly notesNew: readonly string[]
 }

@@ -1,3 +1,4 @@
+import { asChosen } from '../../docket/as-chosen'
 import type { Revision } from '../../docket/fold'
 import { beforeOf } from '../../jobsheet/before'
 import { panelsNow } from '../../jobsheet/panels-now'
@@ -19,11 +20,12 @@ export const estimateBehind = (
   return (row?.result as Estimate | undefined) ?? null
 }
 
-/** The revision the customer agreed to; before a yes, the one that was sent last. */
+/** The revision the customer agreed to, as it stands with the option chosen; before a yes, the one sent last. */
 export const agreedRevision = (desk: Desk): Revision | null => {
   const agreed = desk.docket.agreed
   if (agreed === null) return desk.docket.sent
-  return desk.docket.revisions.find((r) => r.revision === agreed.revision) ?? null
+  const found = desk.docket.revisions.find((r) => r.revision === agreed.revision)
+  return found ? asChosen(found, agreed.option) : null
 }
 
 export type StoredEstimates = readonly StoredEstimate[]

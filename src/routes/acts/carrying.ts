@@ -17,6 +17,14 @@ const textsOf = (body: unknown): readonly string[] => {
   )
 }
 
+const agreedOnExtras = ({
+  extrasLimit,
+  unanswered,
+}: NonNullable<Desk['docket']['agreed']>): NonNullable<Carried['agreed']> => ({
+  ...(extrasLimit === undefined ? {} : { extrasLimit }),
+  ...(unanswered === undefined ? {} : { unanswered }),
+})
+
 /** What a device carries of an agreed job. Throws 409 while nothing was agreed. */
 export const carriedOf = (
   desk: Desk,
@@ -27,6 +35,7 @@ export const carriedOf = (
   const { estimate } = agreedWork(desk, stored)
   const lines = desk.lines.filter(isOfSheet)
   const { limits } = studio.engine
+  const { agreed } = desk.docket
   return {
     id: desk.id,
     reference: desk.docket.reference ?? '',
@@ -41,6 +50,7 @@ export const carriedOf = (
     paint: paintCaseOf(desk.answers, nowYear),
     ...(limits ? { limits } : {}),
     facts: benchFacts(desk, studio.words).map(({ prompt, answer }) => ({ prompt, answer })),
+    ...(agreed ? { agreed: agreedOnExtras(agreed) } : {}),
     lines,
     texts: Object.fromEntries(
       lines.flatMap((l) => textsOf(l.body)).map((id) => [id, desk.texts.get(id) ?? '']),

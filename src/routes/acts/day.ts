@@ -34,8 +34,10 @@ export const dayView = (studio: Studio, desk: Desk) => {
           }
         : null,
     why: why ?? null,
-    /** Extra work that waits for a yes or a no. */
-    waiting: docket.extras.filter((e) => e.decision === null).length,
+    /** Extra work, or a smaller result, that waits for a yes or a no. */
+    waiting:
+      docket.extras.filter((e) => e.decision === null).length +
+      docket.reIssues.filter((r) => r.decision === null).length,
     done: done
       .sort((a, b) => a.lastAt - b.lastAt)
       .map((s) => ({ step: s.step, text: words.say(`step.${s.step}`) })),

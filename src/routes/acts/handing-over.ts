@@ -1,3 +1,4 @@
+import { agreedPrice } from '../../docket/agreed-price'
 import type { Revision } from '../../docket/fold'
 import { mayMove } from '../../docket/states'
 import { blockersOf } from '../../jobsheet/checks'
@@ -35,8 +36,9 @@ export type HandoverGiven = {
 /** The final account: what was agreed, and the extras agreed to. Minor units. */
 export const accountOf = (desk: Desk, revision: Revision | null) => {
   const extras = desk.docket.extras.filter((e) => e.decision?.decision === 'agree')
-  const net = (revision?.offer.net ?? 0) + extras.reduce((s, e) => s + e.amount, 0)
-  const tax = (revision?.offer.tax ?? 0) + extras.reduce((s, e) => s + e.tax, 0)
+  const work = agreedPrice(revision?.offer ?? { net: 0, tax: 0, total: 0 }, desk.docket.reIssues)
+  const net = work.net + extras.reduce((s, e) => s + e.amount, 0)
+  const tax = work.tax + extras.reduce((s, e) => s + e.tax, 0)
   return { net, tax, total: net + tax, deposit: revision?.offer.deposit ?? 0 }
 }
 

@@ -1,14 +1,27 @@
 import type { Revision } from '../../docket/fold'
+import { lineName } from '../../pages/quote/quote-lines'
 import type { Estimate } from '../../quote/estimate-types'
+import type { StoredEstimate } from '../../store/estimates'
 import type { Words } from '../../words/render'
 import type { Studio } from '../route'
 import type { Desk } from './desk'
+import { optionViews } from './option-views'
 import { revisionDiff } from './revising'
 
-export const lineText = (
-  line: { readonly step: string; readonly name?: string },
-  words: Words,
-): string => line.name ?? words.say(`step.${line.step}`)
+/** The ways to choose between, with only what tells each from the others. */
+const optionsOf = (desk: Desk, sent: Revision, stored: readonly StoredEstimate[], words: Words) => {
+  const views = optionViews(sent, stored, desk.texts, words)
+  if (views.length === 0) return {}
+  return {
+    options: views.map(({ estimate, said, name, ...o }) => ({
+      ...o,
+      text: name,
+      said,
+      lines: o.offer.lines.map((l) => ({ ...l, text: lineName(words, l) })),
+      decide: estimate.riskNotes.filter((n) => n.decision).map((n) => n.id),
+    })),
+  }
+}
 
 /** A sent revision as the customer reads it: lines, offer, what to decide, what changed. */
 export const quoteView = (
@@ -16,6 +29,7 @@ export const quoteView = (
   sent: Revision,
   estimate: Estimate | null,
   { words, profile }: Studio,
+  stored: readonly StoredEstimate[] = [],
 ) => {
   const earlier = desk.docket.revisions.filter(
     (r) => r.sentAt !== null && r.revision < sent.revision,
@@ -28,7 +42,7 @@ export const quoteView = (
     rev: desk.docket.rev,
     currency: sent.offer.currency,
     offer: sent.offer,
-    lines: sent.offer.lines.map((l) => ({ ...l, text: lineText(l, words) })),
+    lines: sent.offer.lines.map((l) => ({ ...l, text: lineName(words, l) })),
     validUntil: sent.validUntil,
     minutes: sent.minutes,
     days: sent.ready.days,
@@ -62,6 +76,9 @@ export const quoteView = (
       text: words.say(c.kind === 'event' ? `event.${c.id}` : `step.${c.id}`),
     })),
     changed: earlier.length === 0 ? null : revisionDiff(earlier.at(-1) ?? null, sent),
+    ...optionsOf(desk, sent, stored, words),
+    /** What the studio suggests; nothing is agreed unless it is said with the yes. */
+    extrasSuggested: profile.extrasLimit,
     decisions: desk.docket.decisions.map((d) => ({
       decision: d.decision,
       revision: d.revision,

@@ -1,9 +1,7 @@
 import type { Docket, Revision } from '../../docket/fold'
-import type { Offer } from '../../docket/kinds'
 import { mayMove } from '../../docket/states'
 import { script } from '../../intake/script'
 import type { Adjustment } from '../../quote/adjustment'
-import type { Estimated } from '../../quote/estimate'
 import { addDaysText } from '../../quote/working-day'
 import { enqueue } from '../../store/outbox'
 import { insertText } from '../../store/texts'
@@ -14,6 +12,8 @@ import { checkMatch, type Desk, keepText, type Written, write } from './desk'
 import { deskInput, keepEstimate, todayOf } from './estimating'
 import { freshLink } from './fresh-link'
 import { figuresOf } from './list-figures'
+import { offerOf } from './offer-kept'
+import { keepOptions, type OptionPointer, type OptionTyped } from './revising-options'
 
 type Any = Call<unknown, unknown, Load>
 
@@ -25,19 +25,6 @@ export const notNow = (docket: Docket, moves: readonly string[]): Problem =>
     detail: { key: 'problem.not-now.state' },
     more: { state: docket.state, moves },
   })
-
-/** The frozen offer of a revision, as the quote keeps it. */
-export const offerOf = (made: Estimated): Offer => ({
-  lines: made.offer.lines.map((l) => ({ ...l })),
-  net: made.offer.net,
-  tax: made.offer.tax,
-  total: made.offer.total,
-  low: made.offer.low,
-  high: made.offer.high,
-  chanceEnough: made.offer.chanceEnough,
-  deposit: made.offer.deposit,
-  currency: made.currency,
-})
 
 /** What a revision changes against another, computed from both. */
 export const revisionDiff = (from: Revision | null, to: Pick<Revision, 'offer'>) => {
@@ -67,29 +54,43 @@ export type RevisionGiven = {
   readonly validDays?: number | undefined
   /** Asked beforehand, with tax, minor units; absent: the studio's share of the total. */
   readonly deposit?: number | undefined
+  /** Ways the customer chooses between; none, or two or three. */
+  readonly options?: readonly OptionTyped[] | undefined
+  readonly optionAt?: OptionPointer | undefined
 }
 
 /** Makes the next revision of the quote from the docket as it stands and the adjustments. */
 export const revise = async (call: Any, desk: Desk, given: RevisionGiven) => {
   checkMatch(call, desk)
   if (!REVISABLE.has(desk.docket.state)) throw notNow(desk.docket, [])
-  const { made, digest, stmt } = await keepEstimate(
+  const plain = await keepEstimate(
     deskInput(call.studio, call.now, desk, given.adjustments),
     script.version,
     call.now,
   )
+  const choice = await keepOptions(
+    call,
+    desk,
+    plain.made.adjusted.applied,
+    given.options ?? [],
+    given.deposit,
+    given.optionAt,
+  )
+  // With a choice the figures of the revision are those of its first option.
+  const { made, digest } = choice?.first ?? plain
   const revision = (desk.docket.revisions.at(-1)?.revision ?? 0) + 1
   const note = given.message ? keepText(call, desk.id, 'message', given.message) : null
   const days = given.validDays ?? call.studio.profile.validDays
   const offer = offerOf(made)
-  if (given.deposit !== undefined && given.deposit > offer.total)
+  const least = Math.min(offer.total, ...(choice?.kept.map((o) => o.offer.total) ?? []))
+  if (given.deposit !== undefined && given.deposit > least)
     throw invalid([{ pointer: '/deposit', code: 'ERR_TOO_LARGE' }])
   const { terms, taxMillionths, pricesWithTax } = call.studio.profile
   const body = {
     revision,
     digest,
-    adjustments: [...made.adjusted.applied],
-    dropped: [...made.adjusted.dropped],
+    adjustments: [...plain.made.adjusted.applied],
+    dropped: [...plain.made.adjusted.dropped],
     offer: given.deposit === undefined ? offer : { ...offer, deposit: given.deposit },
     validUntil: addDaysText(todayOf(call.studio, call.now), days),
     terms,
@@ -101,6 +102,7 @@ export const revise = async (call: Any, desk: Desk, given: RevisionGiven) => {
     },
     ready: { people: made.plan.people, days: made.plan.days.length },
     ...(note ? { message: note.ref } : {}),
+    ...(choice ? { options: [...choice.kept] } : {}),
   }
   const { writes, docket, placed } = write(call, desk, [{ kind: 'revised', body }], figuresOf(made))
   return {
@@ -110,7 +112,11 @@ export const revise = async (call: Any, desk: Desk, given: RevisionGiven) => {
     lines: [...desk.lines, ...placed],
     body,
     diff: revisionDiff(desk.docket.revisions.at(-1) ?? null, body),
-    writes: [...writes, stmt, ...(note ? [insertText(note.row)] : [])],
+    writes: [
+      ...writes,
+      ...(choice ? choice.writes : [plain.stmt]),
+      ...(note ? [insertText(note.row)] : []),
+    ],
   }
 }
 
@@ -142,12 +148,20 @@ export const send = async (call: Any, desk: Desk, revision: Revision) => {
     nextAt: call.now,
   })
   const { words } = studioInMoney(call.studio, revision.offer.currency, call.deps.catalogues)
-  const message = words.say('message.quote', {
+  const totals = revision.options?.map((o) => o.offer.total)
+  const amount = (minor: number): string => words.say('message.amount', { amount: minor })
+  const message = words.say(totals ? 'message.quote-options' : 'message.quote', {
     studio: call.studio.profile.name,
     reference: desk.docket.reference ?? '',
-    total: words.say('message.amount', { amount: revision.offer.total }),
     until: revision.validUntil,
     link,
+    ...(totals
+      ? {
+          n: totals.length,
+          low: amount(Math.min(...totals)),
+          high: amount(Math.max(...totals)),
+        }
+      : { total: amount(revision.offer.total) }),
   })
   return { docket, link, message, writes: [...writes, access, outgoing] }
 }

@@ -4,9 +4,10 @@ import { selectEstimatesOf } from '../../store/estimates'
 import { sheetFor } from '../acts/agreed'
 import { addBenchLines, benchLine, benchLineShapes } from '../acts/bench-lines'
 import { deskLoad, openDesk } from '../acts/desk'
-import { askExtra } from '../acts/extras'
+import { agreementView, askExtra } from '../acts/extras'
 import { benchFacts } from '../acts/facts'
 import { addPhoto } from '../acts/photo'
+import { reIssueViews } from '../acts/re-issuing'
 import { isoTimes } from '../http/iso-times'
 import { type Form, type Route, route } from '../route'
 import { benchAnswer, extraAnswer, photoAnswer, sheetAnswer } from './shapes'
@@ -115,6 +116,10 @@ export const benchRoutes: readonly Route[] = [
           cautions: sheet.cautions.map((id) => ({ id, text: words.say(`caution.${id}`) })),
           facts: benchFacts(desk, words),
           extras: isoTimes(desk.docket.extras),
+          /** What needs no asking, and what counts if nobody answers. */
+          agreement: agreementView(desk),
+          /** Smaller results asked about, and what was said. */
+          reIssues: reIssueViews(desk),
           removals: isoTimes(desk.docket.bench.removals),
         },
       }
@@ -129,6 +134,8 @@ export const benchRoutes: readonly Route[] = [
     summary: 'Ask the customer about extra work before it is done.',
     body: z.strictObject({
       text: z.string().min(1).max(2000),
+      /** What happens if the customer says no. */
+      ifNot: maybe(z.string().min(1).max(500)),
       minutes: z.int().min(0).max(10_000),
       money: maybe(z.int().min(0).max(100_000_000)),
       finding: maybe(z.string().max(64)),

@@ -1,7 +1,8 @@
 import * as z from 'zod'
+import { UNANSWERED } from '../../docket/kinds'
 import { selectEstimatesOf } from '../../store/estimates'
 import { agreedRevision, estimateBehind } from '../acts/agreed'
-import { decide, decideExtra, mustAccept, withdraw } from '../acts/deciding'
+import { decide, decideExtra, withdraw } from '../acts/deciding'
 import { type Desk, deskLoad, openDesk } from '../acts/desk'
 import { eraseLoad, eraseMine } from '../acts/erasing'
 import { recordFor } from '../acts/handing-over'
@@ -95,7 +96,13 @@ export const quoteRoutes: readonly Route[] = [
       return {
         status: 200,
         headers: { etag: `"${desk.docket.rev}"` },
-        json: quoteView(desk, sent, estimateBehind(sent, loaded.estimates), studio),
+        json: quoteView(
+          desk,
+          sent,
+          estimateBehind(sent, loaded.estimates),
+          studio,
+          loaded.estimates,
+        ),
       }
     },
   }),
@@ -113,6 +120,12 @@ export const quoteRoutes: readonly Route[] = [
       option: z.exactOptional(z.string().max(40)),
       acknowledged: z.exactOptional(z.array(z.string().max(64)).max(100)),
       text: z.exactOptional(z.string().max(2000)),
+      /** With a yes: extras up to this much in all, with tax, need no asking; absent or 0: ask each time. */
+      extrasLimit: z.exactOptional(z.int().min(0).max(1_000_000_000)),
+      /** With a yes: what counts where the studio asks and nobody answers; absent: it waits. */
+      unanswered: z.exactOptional(z.enum(UNANSWERED)),
+      /** Who decides then, for `named`. */
+      decides: z.exactOptional(name),
     }),
     answers: { 200: stateAnswer },
     match: 'optional',
@@ -121,8 +134,7 @@ export const quoteRoutes: readonly Route[] = [
     load,
     act: (call) => {
       const desk = openDesk(call.loaded)
-      const needed = mustAccept(estimateBehind(desk.docket.sent, call.loaded.estimates))
-      const done = decide(call, desk, call.body, needed)
+      const done = decide(call, desk, call.body, call.loaded.estimates)
       return { status: 200, writes: done.writes, json: stateJson(done.docket) }
     },
   }),

@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import { estimate } from '../../quote/estimate'
+import { TREATMENTS } from '../../quote/options/treatment'
 import { deskLoad, openDesk } from '../acts/desk'
 import { deskInput } from '../acts/estimating'
 import { revise, revisionDiff, revisionOf, send } from '../acts/revising'
@@ -14,6 +15,12 @@ const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/)
 const maybe = z.exactOptional
 type Params = { readonly params: Readonly<Record<string, string>> }
 const load = ({ params }: Params) => deskLoad(params.id ?? '')
+/** An option: how the paint is treated, on which panels (none: all), and what the studio says of it. */
+const optionShape = z.strictObject({
+  treatment: z.enum(TREATMENTS),
+  panels: maybe(z.array(z.string().max(64)).min(1).max(40)),
+  text: maybe(z.string().max(500)),
+})
 const etag = (rev: number) => ({ etag: `"${rev}"` })
 
 export const revisionRoutes: readonly Route[] = [
@@ -63,6 +70,8 @@ export const revisionRoutes: readonly Route[] = [
       validDays: maybe(z.int().min(1).max(365)),
       /** Asked beforehand, with tax; absent: the studio's share. */
       deposit: maybe(z.int().min(0).max(1_000_000_000)),
+      /** Two or three ways to treat the paint that the customer chooses between. */
+      options: maybe(z.array(optionShape).min(2).max(3)),
     }),
     answers: { 201: revisionAnswer },
     match: 'required',
@@ -74,6 +83,7 @@ export const revisionRoutes: readonly Route[] = [
         message: call.body.message,
         validDays: call.body.validDays,
         deposit: call.body.deposit,
+        options: call.body.options,
       })
       return {
         status: 201,
@@ -88,6 +98,7 @@ export const revisionRoutes: readonly Route[] = [
           offer: done.body.offer,
           validUntil: done.body.validUntil,
           dropped: done.body.dropped,
+          ...(done.body.options ? { options: done.body.options } : {}),
           diff: done.diff,
           estimate: estimateView(done.made, call.studio.words, done.digest),
         },

@@ -5,12 +5,13 @@ import { BenchPage } from '../../pages/bench/bench-page'
 import type { BenchView } from '../../pages/bench/bench-view'
 import { viewOf } from '../../pages/bench/carried'
 import { HandoverPage } from '../../pages/bench/handover-page'
+import { lineName } from '../../pages/quote/quote-lines'
 import { selectEstimatesOf } from '../../store/estimates'
 import { type StoredEstimates, sheetFor } from '../acts/agreed'
 import { carriedOf } from '../acts/carrying'
 import { type Desk, deskLoad } from '../acts/desk'
+import { agreementView } from '../acts/extras'
 import { accountOf, stillOpen } from '../acts/handing-over'
-import { lineText } from '../acts/quote-view'
 import { invalid, type Problem } from '../http/problem'
 import type { Outcome } from '../route'
 import { type Any, fieldErrors, formOf, frameOf, keptOf, onceOf, page } from './page'
@@ -27,7 +28,10 @@ export const benchView = (
   desk: Desk,
   stored: StoredEstimates,
   step: string | null,
-): BenchView => viewOf(carriedOf(desk, stored, call.studio, yearOf(call.now)), step)
+): BenchView => {
+  const view = viewOf(carriedOf(desk, stored, call.studio, yearOf(call.now)), step)
+  return view.agreement ? { ...view, agreement: agreementView(desk) } : view
+}
 
 export const benchPage = (
   call: Any,
@@ -76,7 +80,7 @@ export const handoverPage = (
       blockers={blockersOf(sheet.checks, desk.docket.extras, desk.docket.bench.removals)}
       account={{
         lines: [
-          ...revision.offer.lines.map((l) => ({ name: lineText(l, words), amount: l.amount })),
+          ...revision.offer.lines.map((l) => ({ name: lineName(words, l), amount: l.amount })),
           ...agreed.map((e) => ({ name: desk.texts.get(e.text.text) ?? '', amount: e.amount })),
         ],
         net: account.net,

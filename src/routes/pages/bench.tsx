@@ -136,7 +136,8 @@ export const benchPageRoutes: readonly Route[] = [
           if (minutes === undefined || !(minutes >= 0 && minutes <= 10_000))
             throw invalid([{ pointer: '/minutes', code: 'ERR_NUMBER' }])
           const finding = desk.docket.bench.findings.find((f) => f.id === form.get('finding'))?.id
-          const done = askExtra(call, desk, { text, minutes, finding })
+          const ifNot = textOf(form, 'ifNot', 500)
+          const done = askExtra(call, desk, { text, minutes, finding, ifNot })
           return seeOther(`${paths.bench(desk.id)}#findings`, { writes: done.writes })
         },
         (problem) => benchPage(call, desk, call.loaded.estimates, null, problem),

@@ -2,15 +2,19 @@ import { fold, type Revision } from '../../docket/fold'
 import type { Adjustment } from '../../docket/kinds'
 import { estimate } from '../../quote/estimate'
 import { adjustmentKey, mergeAdjustments } from '../../quote/merge-adjustments'
+import { optionInputs } from '../../quote/options/option'
 import type { Stmt } from '../../store/db'
 import { adjustmentText } from '../acts/adjustment-text'
 import type { Desk } from '../acts/desk'
 import { deskInput } from '../acts/estimating'
+import { optionLine } from '../acts/option-views'
 import { send } from '../acts/revising'
+import { checkOptions } from '../acts/revising-options'
 import { trialView } from '../acts/trial-view'
 import { Problem } from '../http/problem'
 import type { Outcome } from '../route'
 import { docketPage, inForce, messageView, staleView } from './docket-render'
+import type { optionsOf } from './options-form'
 import { type Any, formOf, keptOf } from './page'
 
 /** Names for work the studio adds: never used before on this docket, one after the other. */
@@ -48,12 +52,25 @@ export const tried = (
   desk: Desk,
   all: readonly Adjustment[],
   deposit: number | undefined,
+  { options, optionAt }: ReturnType<typeof optionsOf>,
 ): Outcome => {
   const made = (adjustments: readonly Adjustment[]) =>
     estimate(deskInput(call.studio, call.now, desk, adjustments))
   const after = made(all)
   const asked = deposit === undefined ? after : { ...after, offer: { ...after.offer, deposit } }
-  const trial = trialView(made(inForce(desk)), asked, call.studio.words)
+  const ways = optionInputs(deskInput(call.studio, call.now, desk, all), options, () => '-').map(
+    (o) => ({ ...o, made: estimate(o.input) }),
+  )
+  checkOptions(ways, optionAt)
+  const { words } = call.studio
+  const trial = {
+    ...trialView(made(inForce(desk)), asked, words),
+    options: ways.map(({ letter, given, made: { offer } }) => {
+      const { panels, treatment } = given
+      const named = panels?.length ? { panels: [...panels] } : {}
+      return optionLine({ option: letter, treatment, ...named, offer }, words)
+    }),
+  }
   return docketPage(call, desk, all, { trial, kept: keptOf(formOf(call)) })
 }
 
@@ -93,8 +110,9 @@ export const merged = (
     'sublet-price',
     'sublet-why',
   ]
+  const ways = Object.keys(typed).filter((name) => name.startsWith('option-'))
   const kept = Object.fromEntries(
-    alone.flatMap((name) => (typed[name] ? [[name, typed[name]]] : [])),
+    [...alone, ...ways].flatMap((name) => (typed[name] ? [[name, typed[name]]] : [])),
   )
   return docketPage(call, desk, found.merged, { stale: staleView(problem, both), kept }, 412)
 }

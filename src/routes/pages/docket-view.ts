@@ -22,8 +22,9 @@ import { deskInput } from '../acts/estimating'
 import { benchFacts, factsOf } from '../acts/facts'
 import { lineText } from '../acts/line-text'
 import { movesByHand } from '../acts/moving'
+import { offerOf } from '../acts/offer-kept'
+import { optionLine } from '../acts/option-views'
 import { PLATE } from '../acts/own-questions'
-import { offerOf } from '../acts/revising'
 import { studioInMoney } from '../http/studio'
 import type { Any } from './page'
 import { changeSentences } from './quote-render'
@@ -88,11 +89,21 @@ const revisions = (call: Any, desk: Desk): readonly RevisionView[] =>
     const { words } = studioInMoney(call.studio, r.offer.currency, call.deps.catalogues)
     return {
       ...r,
+      options: (r.options ?? []).map((o) => optionLine(o, words)),
       changes: i === 0 ? [] : changeSentences(desk.docket.revisions[i - 1] ?? null, r, words),
       totalText: words.say('format.money', { v: r.offer.total }),
       depositText: words.say('format.money', { v: r.offer.deposit }),
     }
   })
+
+/** The ways of the last revision, as the form shows them. */
+const optionsInForce = (desk: Desk): DocketView['options'] =>
+  desk.docket.revisions.at(-1)?.options?.map((o) => ({
+    option: o.option,
+    treatment: o.treatment,
+    panels: o.panels ?? [],
+    text: o.text ? (desk.texts.get(o.text.text) ?? '') : '',
+  }))
 
 const ownQuestions = (call: Any, desk: Desk) => {
   const asked = call.studio.profile.ownQuestions ?? []
@@ -155,6 +166,7 @@ export const docketView = (
     ? desk.docket.decisions.findLast((d) => d.decision === 'ask')
     : null
   const moves = MOVES[desk.docket.state]
+  const options = optionsInForce(desk)
   const prompt = (id: string): string => spoken(words, `q.${id}.prompt`, id)
   return {
     id: desk.id,
@@ -192,6 +204,7 @@ export const docketView = (
     estimate: made,
     offer: made ? offerOf(made) : null,
     adjustments,
+    ...(options ? { options } : {}),
     dropped: (made?.adjusted.dropped ?? []).map((a) => adjustmentText(a, words)),
     revisions: revisions(call, desk),
     question: complaint(desk) ?? (asked?.text ? (desk.texts.get(asked.text.text) ?? null) : null),

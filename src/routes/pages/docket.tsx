@@ -8,6 +8,7 @@ import { adjustmentsOf } from './adjust-form'
 import { back, docketPage, inForce, load } from './docket-render'
 import { merged, sentPage, stepNames, tried, withOwn } from './docket-revise'
 import { lastVisit } from './last-visit'
+import { optionsOf } from './options-form'
 import { fieldErrors, formOf, keptOf, orAgain, seeOther, textOf, withRev } from './page'
 
 export const docketPageRoutes: readonly Route[] = [
@@ -76,13 +77,15 @@ export const docketPageRoutes: readonly Route[] = [
       return orAgain(
         async () => {
           if (read.faults.length > 0) throw invalid(read.faults)
-          if (form.get('act') === 'try') return tried(call, desk, all, read.deposit)
+          const choice = optionsOf(form)
+          if (form.get('act') === 'try') return tried(call, desk, all, read.deposit, choice)
           const seen = withRev(call, form)
           const given = {
             adjustments: all,
             message: textOf(form, 'message', 2000),
             deposit: read.deposit,
             validDays: read.validDays,
+            ...choice,
           }
           const done = await revise(seen, desk, given)
           if (form.get('act') !== 'send')

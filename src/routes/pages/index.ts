@@ -1,6 +1,7 @@
 import type { Route } from '../route'
 import { afterRoutes } from './after'
 import { benchPageRoutes } from './bench'
+import { benchAskingRoutes } from './bench-asking'
 import { benchCarriedRoutes } from './bench-carried'
 import { conversationRoutes } from './conversation'
 import { dayRoutes } from './day'
@@ -40,6 +41,7 @@ export const pageRoutes: readonly Route[] = [
   ...docketMoveRoutes,
   ...docketDeskRoutes,
   ...benchPageRoutes,
+  ...benchAskingRoutes,
   ...benchCarriedRoutes,
   ...handoverRoutes,
 ]

@@ -1,19 +1,24 @@
+import { agreedPrice } from '../../docket/agreed-price'
+import { agreementOf } from '../../docket/agreement'
 import type { Revision } from '../../docket/fold'
 import type { FieldError, Kept } from '../../pages/frame'
 import { paths } from '../../pages/paths'
 import { AgreedPage } from '../../pages/quote/agreed-page'
+import { lineName } from '../../pages/quote/quote-lines'
 import { QuotePage } from '../../pages/quote/quote-page'
+import type { ReIssueView } from '../../pages/quote/re-issue'
 import type { Estimate } from '../../quote/estimate-types'
-import { selectEstimatesOf } from '../../store/estimates'
+import { type StoredEstimate, selectEstimatesOf } from '../../store/estimates'
 import type { Words } from '../../words/render'
 import { agreedRevision } from '../acts/agreed'
 import { type Desk, deskLoad } from '../acts/desk'
 import { todayOf } from '../acts/estimating'
-import { lineText } from '../acts/quote-view'
+import { chosenName, optionViews } from '../acts/option-views'
 import { revisionDiff } from '../acts/revising'
+import type { Problem } from '../http/problem'
 import { studioInMoney } from '../http/studio'
 import { fromStudio } from './from-studio'
-import { type Any, frameOf, onceOf, page, seeOther } from './page'
+import { type Any, fieldErrors, formOf, frameOf, keptOf, onceOf, page, seeOther } from './page'
 
 export const load = ({ params }: { readonly params: Readonly<Record<string, string>> }) => ({
   ...deskLoad(params.id ?? ''),
@@ -36,6 +41,12 @@ export const AGREED = new Set([
 const isMarked = ({ from, to }: { readonly from: number; readonly to: number }): boolean =>
   Math.abs(to - from) * 100 > 3 * from
 
+/** The ways offered, as far as they can be told apart. */
+const waysOf = (r: Revision | null): string =>
+  JSON.stringify((r?.options ?? []).map((o) => [o.treatment, o.panels ?? [], o.offer.total]))
+const sameWays = (from: Revision | null, to: Revision): boolean =>
+  from === null || waysOf(from) === waysOf(to)
+
 /** A computed difference as sentences. */
 export const changeSentences = (
   from: Revision | null,
@@ -46,7 +57,7 @@ export const changeSentences = (
   const name = (step: string): string => {
     const line =
       to.offer.lines.find((l) => l.step === step) ?? from?.offer.lines.find((l) => l.step === step)
-    return lineText(line ?? { step }, words)
+    return lineName(words, line ?? { step })
   }
   const own = diff.changed.filter((c) => c.minutes.from !== c.minutes.to || isMarked(c.amount))
   const shared = diff.changed.length - own.length
@@ -57,6 +68,7 @@ export const changeSentences = (
       words.say('diff.changed', { step: name(c.step), from: c.amount.from, to: c.amount.to }),
     ),
     ...(shared > 0 ? [words.say('diff.shared', { n: shared })] : []),
+    ...(sameWays(from, to) ? [] : [words.say('diff.options')]),
     ...(diff.total.from === null || diff.total.from === diff.total.to
       ? []
       : [words.say('diff.total', { from: diff.total.from, to: diff.total.to })]),
@@ -76,6 +88,7 @@ export const quotePage = (
   given: Any,
   desk: Desk,
   sent: Revision,
+  stored: readonly StoredEstimate[],
   estimate: Estimate,
   shown: {
     readonly errors?: readonly FieldError[]
@@ -94,6 +107,7 @@ export const quotePage = (
     ? words.say('problem.not-now.lapsed')
     : words.say('page.quote.closed', { state: words.say(`page.state.${desk.docket.state}`) })
   const reference = desk.docket.reference ?? ''
+  const options = optionViews(sent, stored, desk.texts, words)
   return page(
     <QuotePage
       frame={frameOf(call, { home: paths.start, who: reference, reference })}
@@ -115,6 +129,8 @@ export const quotePage = (
         taxMillionths: sent.tax?.millionths ?? profile.taxMillionths,
         pricesWithTax: sent.tax?.shown ?? profile.pricesWithTax,
         ...(sent.message ? { message: desk.texts.get(sent.message.text) ?? '' } : {}),
+        ...(options.length > 0 ? { options } : {}),
+        extrasSuggested: profile.extrasLimit,
         ...(earlier ? { changes: changeSentences(earlier, sent, words) } : {}),
       }}
       {...(shown.errors ? { errors: shown.errors } : {})}
@@ -139,7 +155,23 @@ export const talkOf = (call: Any, desk: Desk) =>
     ]
   })
 
-export const agreedPage = (given: Any, desk: Desk) => {
+/** What measuring made smaller, as the customer reads it. */
+const reIssueCards = (desk: Desk, revision: Revision): readonly ReIssueView[] =>
+  desk.docket.reIssues.map((r, i) => {
+    const was = agreedPrice(revision.offer, desk.docket.reIssues.slice(0, i)).total
+    return {
+      issue: r.issue,
+      revision: r.revision,
+      panels: r.panels,
+      promised: r.promised,
+      now: r.now,
+      price: r.price ? { total: r.price.total, was } : null,
+      text: r.text ? (desk.texts.get(r.text.text) ?? null) : null,
+      decision: r.decision,
+    }
+  })
+
+export const agreedPage = (given: Any, desk: Desk, problem?: Problem) => {
   const revision = agreedRevision(desk)
   const { agreed, dated, reference } = desk.docket
   if (!revision || !agreed) return seeOther(paths.range(desk.id))
@@ -154,12 +186,18 @@ export const agreedPage = (given: Any, desk: Desk) => {
       agreedOn={dayOf(call, agreed.at)}
       name={agreed.name ? (desk.texts.get(agreed.name.text) ?? '') : ''}
       once={onceOf(call)}
+      reIssues={reIssueCards(desk, revision)}
+      talk={talkOf(call, desk)}
+      {...(problem ? { errors: fieldErrors(call, problem), kept: keptOf(formOf(call)) } : {})}
+      chosen={chosenName(desk.docket, call.studio.words)}
+      agreement={agreementOf(desk.docket)}
       extras={desk.docket.extras.map((e) => ({
         extra: e.extra,
         text: desk.texts.get(e.text.text) ?? '',
         minutes: e.minutes,
         total: e.amount + e.tax,
         decision: e.decision?.decision ?? null,
+        ...(e.ifNot ? { ifNot: desk.texts.get(e.ifNot.text) ?? '' } : {}),
       }))}
       {...(dated
         ? {
@@ -172,5 +210,6 @@ export const agreedPage = (given: Any, desk: Desk) => {
           }
         : {})}
     />,
+    problem ? 422 : 200,
   )
 }

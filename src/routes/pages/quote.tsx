@@ -1,11 +1,15 @@
+import { UNANSWERED } from '../../docket/kinds'
 import { paths } from '../../pages/paths'
 import { estimateBehind } from '../acts/agreed'
-import { decide, decideExtra, mustAccept } from '../acts/deciding'
+import { decide, decideExtra } from '../acts/deciding'
 import { openDesk } from '../acts/desk'
+import { decideReIssue } from '../acts/re-issuing'
 import { invalid } from '../http/problem'
 import { type Route, route } from '../route'
-import { fieldErrors, formOf, keptOf, orAgain, seeOther, textOf } from './page'
+import { money } from './bench-render'
+import { fieldErrors, formOf, keptOf, orAgain, seeOther, textOf, typedIn } from './page'
 import { AGREED, agreedPage, load, quotePage } from './quote-render'
+import { reIssueWord } from './re-issue-form'
 
 export const quotePageRoutes: readonly Route[] = [
   route({
@@ -24,7 +28,7 @@ export const quotePageRoutes: readonly Route[] = [
       const { sent } = desk.docket
       const behind = estimateBehind(sent, call.loaded.estimates)
       if (!sent || !behind) return seeOther(paths.range(desk.id))
-      return quotePage(call, desk, sent, behind)
+      return quotePage(call, desk, sent, call.loaded.estimates, behind)
     },
   }),
   route({
@@ -59,17 +63,47 @@ export const quotePageRoutes: readonly Route[] = [
               name: textOf(form, 'name', 200),
               acknowledged: form.all('acknowledged[]'),
               text: textOf(form, 'text', 2000),
+              option: typedIn(form, 'option'),
+              extrasLimit: money(form.get('extrasLimit'), 'extrasLimit', sent.offer.currency) ?? 0,
+              unanswered: UNANSWERED.find((u) => u === form.get('unanswered')),
+              decides: textOf(form, 'decides', 200),
             },
-            mustAccept(behind),
+            call.loaded.estimates,
           )
           return seeOther(paths.quote(desk.id), { writes: done.writes })
         },
         (problem) =>
-          quotePage(call, desk, sent, behind, {
-            errors: fieldErrors(call, problem),
-            kept: keptOf(form),
-            status: 422,
-          }),
+          AGREED.has(desk.docket.state)
+            ? agreedPage(call, desk, problem)
+            : quotePage(call, desk, sent, call.loaded.estimates, behind, {
+                errors: fieldErrors(call, problem),
+                kept: keptOf(form),
+                status: 422,
+              }),
+      )
+    },
+  }),
+  route({
+    id: 'page.re-issue.decide',
+    face: 'page',
+    method: 'POST',
+    path: '/e/:id/re-issues/:issue/decision',
+    rights: 'customer',
+    summary: 'Say whether to go on with a smaller result.',
+    body: 'form',
+    answers: { 303: null },
+    again: true,
+    rate: { name: 'decide', perMinute: 120 },
+    load,
+    act: (call) => {
+      const desk = openDesk(call.loaded)
+      return orAgain(
+        () => {
+          const word = reIssueWord(formOf(call))
+          const done = decideReIssue(call, desk, call.params.issue ?? '', word, 'link')
+          return seeOther(paths.quote(desk.id), { writes: done.writes })
+        },
+        (problem) => agreedPage(call, desk, problem),
       )
     },
   }),

@@ -174,7 +174,7 @@ export const pagesStudio: Catalogue = {
   'page.setting.travelPerKm': 'Travel a km, there and back, before tax',
   'page.setting.travelFreeMetres': 'Metres one way that cost nothing',
   'page.setting.subletMarginMillionths': 'On top of an outside trade, per cent',
-  'page.setting.extrasLimit': 'Extras agreed beforehand, up to',
+  'page.setting.extrasLimit': 'Limit for extras without asking that you suggest',
   'page.setting.roundTo': 'Round ranges to',
   'page.setting.depositMillionths': 'Deposit, per cent',
   'page.setting.offerPercentile': 'How sure the offer should be',

@@ -1,15 +1,19 @@
 import type { Catalogue } from '../render'
 import { benchRules } from './bench-rules'
+import { optionWords } from './options'
 import { pagesBench } from './pages-bench'
 
 import { customerWords } from './pages-customer'
 import { pagesDesk } from './pages-desk'
 import { pagesSheet } from './pages-sheet'
 import { pagesStudio } from './pages-studio'
+import { reIssueWords } from './re-issue'
 
 /** Every word of the pages that is not a question, a step or a note. */
 export const pages: Catalogue = {
   ...customerWords,
+  ...optionWords,
+  ...reIssueWords,
   ...pagesDesk,
   ...pagesStudio,
   ...pagesBench,

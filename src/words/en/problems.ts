@@ -56,6 +56,7 @@ export const problemWords: Catalogue = {
   'error.ERR_UNKNOWN_KIND': 'There is no such kind of line.',
   'error.ERR_NOT_ACKNOWLEDGED':
     '{title} Tick its box once you have read it. Until then we cannot take your yes.',
+  'error.ERR_OPTION_REQUIRED': 'Choose one of the options.',
   'error.ERR_NO_SUCH_OPTION': 'There is no such option in this quote.',
   'error.ERR_PAST': 'This day is over.',
   'error.ERR_TIME': 'Write the time as 08:30.',
