@@ -13,13 +13,13 @@ import { CurrentStep, sheetStepName } from './current-step'
 import { DayPart } from './day-part'
 import { Findings } from './findings'
 import { GaugeForm } from './gauge-form'
-import { lineFieldId } from './line-field'
 import { PaperSheet } from './paper-sheet'
 import { PasteForm } from './paste-form'
 import { PolishedForm } from './polished-form'
 import { ReadingForm } from './reading-form'
 import { ReadingList } from './reading-list'
 import { RecordedPart } from './recorded-part'
+import { idsOf } from './refused-ids'
 import { Removals } from './removals'
 import { SmallerResult } from './smaller-result'
 import { StepList } from './step-list'
@@ -87,53 +87,6 @@ const MEASURED = new Set([
   'pasted',
   'struck',
 ])
-
-/** Kinds whose fields bear ids of their own, each named after its kind. */
-const OWN_IDS = new Set([
-  'checked-in',
-  'gauge-checked',
-  'polished',
-  'allowed',
-  'removed',
-  'film-answered',
-  'timer-set',
-  'crew-changed',
-  'stayed-overnight',
-  'recorded',
-  'wanted',
-])
-
-/** Fields of the refused form that bear an id of their own. */
-const idsOf = (kept: Kept | undefined): Readonly<Record<string, string>> => {
-  const kind = keptOne(kept, 'kind')
-  const all = (of: string): Readonly<Record<string, string>> =>
-    Object.fromEntries(Object.keys(kept ?? {}).map((name) => [name, lineFieldId(of, name)]))
-  if (OWN_IDS.has(kind)) return { ...all(kind), file: `f-${kind}-file` }
-  switch (kind) {
-    case 'found': {
-      const of = keptOne(kept, 'arrival') ? 'damage' : 'found'
-      return { ...all(of), file: `f-${of}-file` }
-    }
-    case 'extra-asked':
-      return { text: 'f-extra', ifNot: 'f-extra-if-not', minutes: 'f-extra-minutes' }
-    case 'extra-decided':
-      return { name: `f-phone-${keptOne(kept, 'extra')}` }
-    case 'supplied':
-      return all(`supplied-${keptOne(kept, 'item')}`)
-    case 'struck':
-      return all(`struck-${keptOne(kept, 'line')}`)
-    case 're-issued':
-      return { text: 'f-re-issue', net: 'f-re-issue-net' }
-    case 're-issue-decided':
-      return { name: 'f-re-issue-name' }
-    case 'unreadable':
-      return { panel: 'f-unreadable-panel', why: 'f-unreadable-why' }
-    case 'checked':
-      return { why: `f-waive-${keptOne(kept, 'check')}` }
-    default:
-      return {}
-  }
-}
 
 /** Everything of the sheet under its head; the browser renders the same without a signal. */
 export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
