@@ -50,6 +50,7 @@ export const paths = {
   site: '/studio/site',
   devices: '/studio/devices',
   deviceRemoval: (device: string) => `/studio/devices/${seg(device)}/removal`,
+  deviceOthers: '/studio/devices/others/removal',
   bench: (id: string) => `/bench/${seg(id)}`,
   benchStep: (id: string, step: string) => `/bench/${seg(id)}?step=${seg(step)}`,
   benchCarried: (id: string) => `/bench/${seg(id)}/carried`,

@@ -1,7 +1,7 @@
-import { and, desc, eq, type InferSelectModel, inArray, isNull } from 'drizzle-orm'
+import { and, desc, eq, type InferSelectModel, inArray, isNull, ne } from 'drizzle-orm'
 import { build, toQuery, toStmt } from './build'
 import type { Query, Stmt } from './db'
-import { type AccessKind, access } from './schema'
+import { type AccessKind, access, session } from './schema'
 
 /** A key somebody holds, by the SHA-256 of it; the key itself is never kept. */
 export type Access = Readonly<InferSelectModel<typeof access>>
@@ -51,6 +51,23 @@ export const revokeAccess = (hash: string, now: number): Query<Access> =>
       .where(and(eq(access.hash, hash), isNull(access.revokedAt)))
       .returning(),
   )
+
+/** Ends every key to the studio but this one, with their sessions and open sign-in links. */
+export const revokeOthers = (kept: string | null, now: number): readonly Stmt[] => [
+  toStmt(build.delete(session).where(ne(session.access, kept ?? ''))),
+  toStmt(
+    build
+      .update(access)
+      .set({ revokedAt: now })
+      .where(
+        and(
+          inArray(access.kind, ['owner', 'bench', 'signin']),
+          ne(access.hash, kept ?? ''),
+          isNull(access.revokedAt),
+        ),
+      ),
+  ),
+]
 
 /**
  * Trades a sign-in link for a device key, in this order in one batch. The link must have been found

@@ -73,6 +73,18 @@ export const DevicesPage: FC<DevicesPageProps> = (p) => {
           </li>
         ))}
       </ol>
+      {devices.some((d) => !d.here) ? (
+        <section>
+          <h2>{words.say('page.devices.others')}</h2>
+          <p>{words.say('page.devices.others.lead')}</p>
+          <form method="post" action={paths.deviceOthers}>
+            <Once once={`${once}-others`} />
+            <div class="acts">
+              <Button quiet>{words.say('page.devices.others.button')}</Button>
+            </div>
+          </form>
+        </section>
+      ) : null}
       <section>
         <h2>{words.say('page.devices.add')}</h2>
         <p>{words.say('page.devices.add.lead')}</p>

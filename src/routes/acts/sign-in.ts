@@ -44,6 +44,10 @@ export const makeLink = async (
   return { code, link: `${call.origin}/in/${code}`, writes: [insertAccess(row)] }
 }
 
+/** The key to the studio somebody is here with; null for the key of the process itself. */
+export const accessOf = (who: Who): string | null =>
+  who.kind === 'owner' || who.kind === 'bench' ? (who.access ?? null) : null
+
 /** Ends a browser's session and with it the device it was let in as; a bearer key stays. */
 export const signOut = (who: Who, now: number): readonly Stmt[] =>
   (who.kind === 'owner' || who.kind === 'bench') && who.session

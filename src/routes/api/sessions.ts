@@ -1,7 +1,7 @@
 import * as z from 'zod'
-import { revokeAccess, selectAccess, selectAccesses } from '../../store/accesses'
+import { revokeAccess, revokeOthers, selectAccess, selectAccesses } from '../../store/accesses'
 import { deleteSessionsOf } from '../../store/sessions'
-import { makeLink, signOut, tradeForSession } from '../acts/sign-in'
+import { accessOf, makeLink, signOut, tradeForSession } from '../acts/sign-in'
 import { setCookie, studioCookie } from '../http/cookies'
 import { sha256 } from '../http/keys'
 import { Problem } from '../http/problem'
@@ -82,6 +82,16 @@ export const sessionRoutes: readonly Route[] = [
       const { code, link, writes } = await makeLink(call, rights, call.body.label ?? rights)
       return { status: 201, writes, json: { code, link, rights } }
     },
+  }),
+  route({
+    id: 'devices.remove-others',
+    face: 'api',
+    method: 'DELETE',
+    path: '/api/v1/devices',
+    rights: 'owner',
+    summary: 'Sign out everywhere: every device, session and open link but the one that asks.',
+    answers: { 204: null },
+    act: ({ who, now }) => ({ status: 204, writes: revokeOthers(accessOf(who), now) }),
   }),
   route({
     id: 'devices.remove',

@@ -2,10 +2,10 @@ import { renderSVG } from 'uqr'
 import type { Refused } from '../../pages/parts/refused'
 import { paths } from '../../pages/paths'
 import { DevicesPage } from '../../pages/studio/devices-page'
-import { revokeAccess, selectAccesses } from '../../store/accesses'
+import { revokeAccess, revokeOthers, selectAccesses } from '../../store/accesses'
 import { deleteSessionsOf } from '../../store/sessions'
 import { todayOf } from '../acts/estimating'
-import { makeLink } from '../acts/sign-in'
+import { accessOf, makeLink } from '../acts/sign-in'
 import { Problem } from '../http/problem'
 import { type Route, route } from '../route'
 import {
@@ -62,6 +62,17 @@ export const deviceRoutes: readonly Route[] = [
           }),
       )
     },
+  }),
+  route({
+    id: 'page.devices.remove-others',
+    face: 'page',
+    method: 'POST',
+    path: '/studio/devices/others/removal',
+    rights: 'owner',
+    summary: 'End every device but this one.',
+    body: 'form',
+    answers: { 303: null },
+    act: (call) => seeOther(paths.devices, { writes: revokeOthers(accessOf(call.who), call.now) }),
   }),
   route({
     id: 'page.devices.remove',

@@ -132,6 +132,10 @@ export const pagesStudio: Catalogue = {
   'page.devices.since': 'Since {date:date}.',
   'page.devices.seen': 'Last seen {date}.',
   'page.devices.remove': 'Shut out',
+  'page.devices.others': 'A device is lost',
+  'page.devices.others.lead':
+    'This signs out every device but this one, and ends links that were not used yet.',
+  'page.devices.others.button': 'Sign out everywhere else',
   'page.devices.add': 'Let another device in',
   'page.devices.add.lead': 'You get a link that works once, for ten minutes.',
   'page.devices.label': 'What to call it',
