@@ -1,4 +1,5 @@
 import type { Estimated } from '../../src/quote/estimate'
+import { companionFaults } from './companions'
 import { english } from './studio'
 
 type Block = { readonly first: number; readonly last: number }
@@ -80,4 +81,5 @@ export const faultsOf = (e: Estimated): readonly string[] => [
   ...offerFaults(e),
   ...orderFaults(e),
   ...whyFaults(e),
+  ...companionFaults(e),
 ]

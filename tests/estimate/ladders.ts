@@ -8,6 +8,13 @@ export const ladders: readonly (readonly [question: string, rungs: readonly unkn
   ['film-age', [2, 6, 12]],
   ['cabin-state', ['tidy', 'family', 'neglected']],
   ['size', ['small', 'mid', 'large']],
+  ['wet-depth', ['surface', 'soaked', 'standing']],
+  ['mould-area', ['coin', 'hand', 'tray', 'larger']],
+  ['kept-washed', ['hand', 'rarely']],
+  ['hard-soft', ['normal', 'very-hard']],
+  ['ride', ['normal', 'lowered']],
+  ['roof-state', [[], ['dirty-green']]],
+  ['cabin-marks', [['sand'], ['sand', 'stains'], ['sand', 'stains', 'rubbish']]],
 ]
 
 const minutesOf = (e: Estimated): number => e.steps.reduce((sum, s) => sum + s.expectedMinutes, 0)

@@ -5,6 +5,7 @@ import { filmState } from '../questions/film-state'
 import { filmWhere } from '../questions/film-where'
 import type { Reader } from '../reader'
 import { has } from './has'
+import { wants } from './wants'
 
 export const FILM_CLASSES = ['young', 'ageing', 'brittle'] as const
 export type FilmClass = (typeof FILM_CLASSES)[number]
@@ -52,6 +53,13 @@ export const filmPlaces = (r: Reader): readonly string[] => {
   return where === undefined || where.length === 0 ? ['front-bumper', 'bonnet'] : where
 }
 
+/**
+ * True when what is stuck on is taken off: that was asked for, or the paint under it is worked on. On a
+ * car that comes for its cabin or its wheels it stays where it is.
+ */
+export const comesOff = (r: Reader): boolean =>
+  has(r, dangers, 'film') && wants(r, 'paint', 'protect', 'stickers')
+
 /** True when film or wrap comes off painted panels, not off glass alone. */
 export const hasBodyFilm = (r: Reader): boolean =>
-  hasFilm(r) && filmPlaces(r).some((place) => place !== 'glass')
+  comesOff(r) && hasFilm(r) && filmPlaces(r).some((place) => place !== 'glass')

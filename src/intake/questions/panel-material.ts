@@ -1,4 +1,5 @@
 import { history, wantsPaint } from '../conditions'
+import { is } from '../facts/is'
 import { type Question, question } from '../question'
 import { byOption } from '../reply'
 import { body } from './body'
@@ -19,7 +20,10 @@ export const panelMaterial: Question<PanelMaterial> = question({
     ['plastic-composite', 0.08],
   ],
   likelySource: 'own estimate',
+  // Aluminium and composite are found on sports cars of any age.
   asked: (r) =>
-    wantsPaint(r) && history(r) && r.value(body) !== 'motorcycle' && r.value(body) !== 'boat',
+    wantsPaint(r) &&
+    !is(r, body, 'motorcycle', 'boat') &&
+    (history(r) || is(r, body, 'sports-car')),
   reply: (r) => byOption(r, panelMaterial),
 })

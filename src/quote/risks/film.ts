@@ -1,4 +1,4 @@
-import { filmByHour } from '../../intake/facts/film'
+import { comesOff, filmByHour } from '../../intake/facts/film'
 import { dangers } from '../../intake/questions/dangers'
 import { filmAge } from '../../intake/questions/film-age'
 import { filmOver } from '../../intake/questions/film-over'
@@ -19,7 +19,7 @@ export const filmRisks: readonly RiskRule[] = [
     severity: 'decide',
     weight: 90,
     decision: true,
-    when: (r) => fires(has(r, dangers, 'film') && (filmByHour(r) || has(r, filmState, 'dull'))),
+    when: (r) => fires(comesOff(r) && (filmByHour(r) || has(r, filmState, 'dull'))),
     caution: 'film-heat',
     source: 'common practice, no source',
   },
@@ -28,7 +28,10 @@ export const filmRisks: readonly RiskRule[] = [
     severity: 'decide',
     weight: 92,
     decision: true,
-    when: (r) => fires(is(r, filmOver, 'repaint', 'bumper') || has(r, filmWhere, 'whole-car')),
+    when: (r) =>
+      fires(
+        comesOff(r) && (is(r, filmOver, 'repaint', 'bumper') || has(r, filmWhere, 'whole-car')),
+      ),
     source: 'common practice, no source',
   },
   {
@@ -37,6 +40,7 @@ export const filmRisks: readonly RiskRule[] = [
     weight: 79,
     when: (r) => {
       if (!has(r, dangers, 'film')) return fires(has(r, services, 'stickers'))
+      if (!comesOff(r)) return null
       const years = r.value(filmAge)
       return fires(years === undefined || years >= EDGE_YEARS)
     },

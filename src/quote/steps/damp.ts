@@ -94,7 +94,7 @@ export const damp: readonly StepRule[] = [
     duties: ['leak'],
     source: sourceOf('leak-proof'),
     cautions: () => ['licensed-trade'],
-    need: (r) => (wet(r) && leakOpen(r) ? need('leak-proof', 1, 'car', 1, { chance: 0.6 }) : null),
+    need: (r) => (wet(r) && leakOpen(r) ? need('leak-proof', 1, 'car') : null),
   }),
   step({
     id: 'lift-carpet',

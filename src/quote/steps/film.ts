@@ -1,8 +1,9 @@
-import { filmByHour, filmClass, filmPlaces, hasBodyFilm, hasFilm } from '../../intake/facts/film'
+import { comesOff, filmByHour, filmClass, filmPlaces, hasBodyFilm } from '../../intake/facts/film'
 import { has } from '../../intake/facts/has'
 import { is } from '../../intake/facts/is'
 import { hasLettering, hasStickers } from '../../intake/facts/lettering'
 import { sizeFactor } from '../../intake/facts/size-factor'
+import { wants } from '../../intake/facts/wants'
 import { dangers } from '../../intake/questions/dangers'
 import { filmOver } from '../../intake/questions/film-over'
 import { filmWhere } from '../../intake/questions/film-where'
@@ -19,7 +20,7 @@ const bodyPlaces = (places: readonly string[]): readonly string[] => {
 }
 
 const pulled = (r: Reader, is: (place: string) => boolean): Need | null => {
-  if (!hasFilm(r)) return null
+  if (!hasBodyFilm(r)) return null
   const places = bodyPlaces(filmPlaces(r)).filter(is)
   if (places.length === 0) return null
   const c = filmClass(r)
@@ -47,7 +48,7 @@ const top: StepRule['need'] = (r) => pulled(r, (place) => place !== BUMPER)
 const bumper: StepRule['need'] = (r) => pulled(r, (place) => place === BUMPER)
 
 const glue: StepRule['need'] = (r) => {
-  if (!hasFilm(r)) return null
+  if (!hasBodyFilm(r)) return null
   const amount = bodyPlaces(filmPlaces(r)).reduce((s, p) => s + (filmPanels[p] ?? 0), 0)
   const c = filmClass(r)
   // Young film takes most of its glue along; brittle film leaves nearly all of it.
@@ -143,7 +144,9 @@ export const film: readonly StepRule[] = [
     source: sourceOf('film-glass'),
     cautions: () => ['heated-glass', 'adhesive-solvent'],
     need: (r) =>
-      has(r, dangers, 'film') && has(r, filmWhere, 'glass') ? need('film-glass', 1, 'piece') : null,
+      (comesOff(r) || (has(r, dangers, 'film') && wants(r, 'glass'))) && has(r, filmWhere, 'glass')
+        ? need('film-glass', 1, 'piece')
+        : null,
     byTime: (r) => (has(r, tint, 'heated-glass') ? { capMinutes: 300 } : null),
   }),
 ]

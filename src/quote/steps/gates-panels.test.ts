@@ -68,6 +68,32 @@ describe('film on a bumper', () => {
   })
 })
 
+describe('a car with film that comes for something else', () => {
+  const steps = ['film-test-corner', 'film-top', 'film-bumper', 'lettering', 'stickers', 'adhesive']
+  const car = {
+    ...plainCar,
+    dangers: ['film'],
+    'film-kind': ['clear-film', 'lettering', 'stickers'],
+    'film-where': ['bonnet', 'front-bumper', 'glass'],
+    'film-age': 12,
+    'cabin-state': 'tidy',
+  }
+  it.each([
+    [['cabin'], []],
+    [['wheels-off', 'engine-bay'], []],
+    [
+      ['cabin', 'stickers'],
+      [...steps, 'film-glass', 'second-wash'],
+    ],
+    [['protect'], [...steps, 'film-glass', 'second-wash']],
+    [['glass'], ['film-glass']],
+  ])('for %j has this taken off: %j', (services, expected) => {
+    expect([...has({ ...car, services }, ...steps, 'film-glass', 'second-wash')].sort()).toEqual(
+      [...expected].sort(),
+    )
+  })
+})
+
 describe('seats of suede', () => {
   it('are brushed dry, never cleaned wet', () => {
     const suede = { ...cabin, 'cabin-state': 'neglected', leather: ['suede'] }

@@ -129,7 +129,8 @@ describe('film on glass alone', () => {
     }
     const film = ['film-test-corner', 'film-top', 'adhesive', 'second-wash', 'film-glass']
     expect(has(glass, ...film)).toEqual(['film-glass'])
-    expect(has({ ...glass, 'film-where': ['glass', 'bonnet'] }, ...film)).toHaveLength(5)
+    const both = { ...glass, services: ['glass', 'stickers'], 'film-where': ['glass', 'bonnet'] }
+    expect(has(both, ...film)).toHaveLength(5)
   })
 })
 
