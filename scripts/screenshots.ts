@@ -1,6 +1,8 @@
 import { join } from 'node:path'
 import { darkCar } from '../dev/journeys/dark-car'
+import { estateDay } from '../dev/journeys/estate-day'
 import { familyCar } from '../dev/journeys/family-car'
+import { signIn } from '../dev/journeys/office-acts'
 import { saloon } from '../dev/journeys/saloon'
 import { clearStage, type Scheme, type Stage, setStage } from '../dev/journeys/stage'
 import { openStudio } from '../tests/browser/studio'
@@ -9,13 +11,21 @@ import { runScript } from './run-script'
 
 type Journey = {
   readonly name: string
-  readonly act: (stage: Stage) => Promise<void>
+  readonly act: (stage: Stage) => Promise<unknown>
   readonly looks: Readonly<Partial<Record<'customer' | 'owner' | 'bench', Scheme>>>
 }
 
 const JOURNEYS: readonly Journey[] = [
   { name: 'saloon', act: saloon, looks: { customer: { script: false } } },
   { name: 'dark-car', act: darkCar, looks: { bench: { dark: true } } },
+  {
+    name: 'estate-day',
+    act: async (stage) => {
+      await signIn(stage)
+      await estateDay(stage)
+    },
+    looks: { bench: { script: false } },
+  },
   { name: 'family-car', act: familyCar, looks: { bench: { script: false } } },
 ]
 

@@ -16,6 +16,8 @@ export type Stage = {
   readonly bench: Visitor
   /** Screen-high pieces of the page, from the part named by `at` or the top. */
   readonly shoot: (page: Page, name: string, how?: Shot) => Promise<void>
+  /** The page as it is printed, on A4; absent where no pictures are kept. */
+  readonly paper?: (page: Page, name: string) => Promise<void>
 }
 
 export type Shot = {
@@ -75,6 +77,9 @@ export const setStage = async (
     studio,
     browser,
     shoot,
+    paper: async (page, name) => {
+      writeFileSync(join(folder, `${name}.pdf`), await page.pdf({ format: 'A4' }))
+    },
     customer: await visit(browser, studio, as(looks.customer)),
     owner: await visit(browser, studio, { ...as(looks.owner), viewport: DESK }),
     bench: await visit(browser, studio, as(looks.bench)),

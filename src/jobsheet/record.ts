@@ -62,6 +62,25 @@ export const beforeAfter = (readings: readonly PaintSet[]) =>
     after: meanOf(readings, panel, 'after'),
   }))
 
+type Ran = RecordPanel['polished'][number]
+
+const HOW = ['machine', 'pad', 'abrasive', 'speed'] as const
+
+/** Sets run in the same way count as one entry, in the order they were first run. */
+const setsOf = (ran: readonly Ran[]): readonly Ran[] => {
+  const entries: Ran[] = []
+  for (const p of ran) {
+    const same = entries.findIndex(
+      (e) => e.sequence === p.sequence && HOW.every((key) => e[key] === p[key]),
+    )
+    const how = Object.fromEntries(HOW.flatMap((key) => (p[key] ? [[key, p[key]]] : [])))
+    const was = entries[same]
+    if (was) entries[same] = { ...was, sets: was.sets + p.sets }
+    else entries.push({ sequence: p.sequence, sets: p.sets, ...how })
+  }
+  return entries
+}
+
 /** What is left on a panel that could be read, µm to a tenth. */
 const allowanceLeft = (
   now: { readonly light: number; readonly verdict: string } | undefined,
@@ -97,16 +116,7 @@ export const recordOf = (
   return {
     panels: beforeAfter(readings).map((read) => ({
       ...read,
-      polished: bench.polished
-        .filter((p) => p.panel === read.panel)
-        .map(({ sequence, sets, machine, pad, abrasive, speed }) => ({
-          sequence,
-          sets,
-          ...(machine ? { machine } : {}),
-          ...(pad ? { pad } : {}),
-          ...(abrasive ? { abrasive } : {}),
-          ...(speed ? { speed } : {}),
-        })),
+      polished: setsOf(bench.polished.filter((p) => p.panel === read.panel)),
       allowance: allowanceLeft(panels.find((p) => p.panel === read.panel)),
     })),
     done,

@@ -201,7 +201,7 @@ it('whatever was typed is only text on every page that shows it later', async ()
   await page.goto(`/bench/${id}`)
   await page.locator('summary', { hasText: 'Found something' }).click()
   await page.locator('#findings [name=place]').fill('<b>boot</b>')
-  await page.locator('#f-found').fill(MARKUP)
+  await page.locator('#f-found-text').fill(MARKUP)
   await pressAnswer(owner, page.getByRole('button', { name: 'Keep the finding' }))
   await post(owner, studio(), `/bench/${id}/extras`, [
     ['text', MARKUP],

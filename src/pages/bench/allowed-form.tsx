@@ -2,6 +2,7 @@ import type { FC } from 'hono/jsx'
 import { HEARD } from '../../docket/kind-names'
 import { sequenceIds } from '../../quote/paint'
 import { Button } from '../parts/button'
+import { errorFor, FieldFault } from '../parts/error-summary'
 import { isRefused, refusedForm } from '../parts/refused'
 import { panelsOfSheet, type SheetPart } from './bench-view'
 import { LineField, LineSelect } from './line-field'
@@ -44,6 +45,7 @@ export const AllowedForm: FC<SheetPart & { readonly panel?: string }> = ({
               of="panel."
               otherwise={panel ?? ''}
             />
+            <FieldFault name="sequence" message={errorFor(refused.errors, 'sequence')} />
             <LineSelect
               {...of}
               name="sequence"

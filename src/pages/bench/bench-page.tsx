@@ -7,6 +7,7 @@ import { PanelTable } from '../parts/panel-table'
 import { paths } from '../paths'
 import { AllowedForm } from './allowed-form'
 import { type BenchView, panelsOfSheet } from './bench-view'
+import { Came } from './came'
 import { CheckIn } from './check-in'
 import { Checks } from './checks'
 import { CurrentStep, sheetStepName } from './current-step'
@@ -162,6 +163,7 @@ export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
       ) : null}
       <StepList words={words} view={view} />
       <Told words={words} view={view} />
+      <Came {...part} />
       <Findings {...part} />
       <Removals {...part} />
       <SupplyPart {...part} />

@@ -5,7 +5,6 @@ import { isRefused, refusedForm } from '../parts/refused'
 import { Tick } from '../parts/tick'
 import { ArrivalDamage } from './arrival-damage'
 import type { SheetPart } from './bench-view'
-import { Came } from './came'
 import { LineField, LineSelect } from './line-field'
 import { LineForm } from './line-form'
 
@@ -22,7 +21,7 @@ export const CheckIn: FC<SheetPart> = (p) => {
   )
   const allowed = refused.kept?.['consents[]'] ?? []
   const of = { kind: 'checked-in', refused }
-  if (view.checkIn) return <Came {...p} />
+  if (view.checkIn) return null
   return (
     <section class="screen-only" id="arrival">
       <details open={isRefused(refused)}>

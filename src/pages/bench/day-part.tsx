@@ -26,7 +26,9 @@ export const DayPart: FC<SheetPart> = ({ words, view, once, ...given }) => {
             </p>
             <p>
               {view.crew.readyLikely
-                ? words.say('page.crew.ready', { likely: view.crew.readyLikely.slice(0, 10) })
+                ? words.say(view.waits.length > 0 ? 'page.crew.ready-without' : 'page.crew.ready', {
+                    likely: view.crew.readyLikely.slice(0, 10),
+                  })
                 : words.say('page.crew.no-plan')}
             </p>
             {view.waits.length > 0 ? (

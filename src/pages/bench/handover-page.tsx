@@ -137,7 +137,8 @@ export const HandoverPage: FC<HandoverPageProps> = (p) => {
             {...shared}
           />
           <p>
-            {words.say('page.handover.light')} {p.light}
+            {words.say('page.handover.light')}{' '}
+            {p.light ? words.say('page.handover.lamp', { light: p.light }) : ''}
           </p>
           <Field
             name="name"

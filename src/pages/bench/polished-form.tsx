@@ -2,6 +2,7 @@ import type { FC } from 'hono/jsx'
 import { sequenceIds } from '../../quote/paint'
 import { keptOne } from '../frame'
 import { Button } from '../parts/button'
+import { errorFor, FieldFault } from '../parts/error-summary'
 import { Select } from '../parts/field'
 import { isRefused, refusedForm } from '../parts/refused'
 import { Tick } from '../parts/tick'
@@ -35,6 +36,7 @@ export const PolishedForm: FC<SheetPart & { readonly panel?: string }> = ({
           of="panel."
           otherwise={panel ?? last?.panel ?? ''}
         />
+        <FieldFault name="sequence" message={errorFor(refused.errors, 'sequence')} />
         <Select
           name="sequence"
           id="f-polished-sequence"

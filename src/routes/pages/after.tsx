@@ -1,7 +1,10 @@
+import type { Bench } from '../../docket/bench'
+import { FINDING_KINDS } from '../../jobsheet/finding-kinds'
 import { paths } from '../../pages/paths'
 import { MyDataPage } from '../../pages/quote/my-data-page'
 import { RecordPage } from '../../pages/quote/record-page'
 import { answerText } from '../../words/answer-text'
+import type { Words } from '../../words/render'
 import { agreedRevision, estimateBehind } from '../acts/agreed'
 import { withdraw } from '../acts/deciding'
 import { type Desk, openDesk } from '../acts/desk'
@@ -19,6 +22,17 @@ const correctedWhy = (desk: Desk, question: string): { readonly corrected?: stri
   const change = desk.docket.corrected[question]
   if (!change) return {}
   return { corrected: change.text ? (desk.texts.get(change.text) ?? '') : '' }
+}
+
+type Found = Bench['findings'][number]
+
+/** One finding as the owner reads it: where, what, and that a mechanic should look where it is one's work. */
+const foundText = (desk: Desk, f: Found, words: Words): string => {
+  const where = f.panel ? `${words.say(`panel.${f.panel}`)}, ${f.place}` : f.place
+  const told = `${where}: ${desk.texts.get(f.text.text) ?? ''}`
+  const kind = FINDING_KINDS.find((k) => k.id === f.suggests)
+  const seen = f.arrival ? ` ${words.say('page.record.at-arrival')}` : ''
+  return kind?.mechanic ? `${told} ${words.say('page.record.mechanic')}` : `${told}${seen}`
 }
 
 export const afterRoutes: readonly Route[] = [
@@ -71,9 +85,7 @@ export const afterRoutes: readonly Route[] = [
             total: found.account.total,
             ...(found.account.paid === null ? {} : { paid: found.account.paid }),
           }}
-          findings={desk.docket.bench.findings.map(
-            (f) => `${f.place}: ${desk.texts.get(f.text.text) ?? ''}`,
-          )}
+          findings={desk.docket.bench.findings.map((f) => foundText(desk, f, call.studio.words))}
           open={found.open}
           {...(found.returns ? { returns: found.returns } : {})}
           kept={{

@@ -121,6 +121,7 @@ export const pagesSheet: Catalogue = {
   'page.crew.now': '{n|One person is|# people are} at work on it.',
   'page.crew.no-lifting.said': 'Nobody of them may lift.',
   'page.crew.ready': 'The rest is likely ready on {likely:date}.',
+  'page.crew.ready-without': 'What can be done without that is likely done on {likely:date}.',
   'page.crew.no-plan': 'There is no plan for the rest while nobody is there.',
   'page.crew.waits': 'Waits for somebody who may lift: {what}.',
   'page.crew.late': 'The owner was told {date:date}. Tell the owner today, or carry on longer.',
@@ -148,12 +149,15 @@ export const pagesSheet: Catalogue = {
   'page.handover.returns': 'Comes back for it on',
   'page.handover.light':
     'Walk round it with the owner in the light the readings and pictures were taken in.',
+  'page.handover.lamp': 'It was: {light}.',
   'page.handover.off': '{item}, {place}: not back on yet',
   'page.handover.coming': '{thing}: still to come',
   'page.record.returns': 'It comes back on {date:date} for that.',
   'page.record.allowance': 'May still come off',
   'page.record.kept': 'For the next person',
   'page.record.mileage': 'On the clock: {in} when it came, {out} when it left.',
+  'page.record.mechanic': 'Have a mechanic look at it.',
+  'page.record.at-arrival': '(there when it came)',
   'page.record.waived': 'Not checked: {check}. {why}',
   'page.record.refused': 'Asked and refused: {text}',
 }
