@@ -1,4 +1,5 @@
 import { engineSection } from './engine'
+import { firstPageSection } from './first-page'
 import { edgeSection, nodeSection } from './http'
 import { j30Section } from './j30'
 import { latencySection } from './latency'
@@ -15,4 +16,5 @@ export const sections: readonly BenchSection[] = [
   nodeSection,
   edgeSection,
   latencySection,
+  firstPageSection,
 ]

@@ -39,6 +39,8 @@ export type Docket = AskedAgain &
     readonly photos: readonly { readonly photo: string; readonly subject: string }[]
     readonly reference: string | null
     readonly submittedAt: number | null
+    /** It may not be from a person, and nobody has vouched for it. */
+    readonly doubtful: boolean
     readonly estimates: readonly BodyOf<'estimated'>[]
     readonly revisions: readonly Revision[]
     /** The revision the customer may decide on now. */
@@ -65,6 +67,7 @@ const EMPTY = {
   openedAt: 0,
   reference: null as string | null,
   submittedAt: null as number | null,
+  doubtful: false,
   asked: false,
   agreed: null as Docket['agreed'],
   dated: null as Docket['dated'],
@@ -88,6 +91,8 @@ export const fold = (lines: readonly Line[]): Docket => {
   const decisions: (BodyOf<'decided'> & { at: number })[] = []
   const extras: Extra[] = []
   let datedAt = 0
+
+  const vouched = office.some((l) => l.kind === 'vouched')
 
   for (const line of office) {
     switch (line.kind) {
@@ -119,6 +124,9 @@ export const fold = (lines: readonly Line[]): Docket => {
         photos = photos.filter((p) => p.photo !== gone)
         break
       }
+      case 'doubted':
+        d.doubtful = !vouched
+        break
       case 'submitted':
         d.reference = (line.body as BodyOf<'submitted'>).reference
         d.submittedAt = line.at

@@ -19,7 +19,7 @@ export {
   type QuoteOption,
   quoteLine,
 } from './offer-shape'
-export { UNANSWERED } from './office-kinds'
+export { DOUBTS, type Doubt, UNANSWERED } from './office-kinds'
 
 export const MARKS = ['customer', 'owner', 'bench', 'system'] as const
 

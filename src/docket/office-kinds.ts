@@ -5,6 +5,10 @@ import { measures, offer, quoteOption } from './offer-shape'
 import { reIssueDecided, reIssued } from './re-issued-kinds'
 import { STATES } from './states'
 
+/** Why an enquiry is doubted: a field people do not see, how the form's time stands, or told by the sender. */
+export const DOUBTS = ['hidden-field', 'unsigned', 'too-fast', 'too-old', 'told'] as const
+export type Doubt = (typeof DOUBTS)[number]
+
 /** What counts where we ask about extra work and nobody answers. */
 export const UNANSWERED = ['wait', 'least', 'named'] as const
 
@@ -35,6 +39,10 @@ export const officeKinds = {
   unanswered: z.strictObject({ question: words }),
   'photo-added': z.strictObject({ photo: id, subject: words }),
   'photo-removed': z.strictObject({ photo: id }),
+  /** It may not be from a person: why. Nothing is refused for it; it waits apart. */
+  doubted: z.strictObject({ because: z.array(z.enum(DOUBTS)).min(1).max(5) }),
+  /** Somebody in the studio says that it is genuine. */
+  vouched: z.strictObject({}),
   submitted: z.strictObject({ reference: words, consent: z.literal(true) }),
   estimated: z.strictObject({
     digest: words,

@@ -21,7 +21,8 @@ export const STATES = [
 ] as const
 export type State = (typeof STATES)[number]
 
-export const TURNS = ['ours', 'theirs', 'bay', 'closed'] as const
+/** `apart` holds enquiries that may not be from a person, until somebody says that they are. */
+export const TURNS = ['ours', 'theirs', 'bay', 'closed', 'apart'] as const
 export type Turn = (typeof TURNS)[number]
 
 /** Every legal move; a move that is not here is answered with those that are. */
@@ -72,10 +73,11 @@ const TURN: Readonly<Record<State, Turn>> = {
 }
 
 /**
- * Whose turn it is; an unanswered question of the owner's (or an answer we asked for again) makes it
+ * Whose turn it is, doubtful enquiries apart; an unanswered question of the owner's (or an answer we asked for again) makes it
  * ours whatever the state, and one we still wait for makes it theirs.
  */
-export const turnOf = (state: State, asked: boolean, waiting = false): Turn => {
+export const turnOf = (state: State, asked: boolean, waiting = false, doubtful = false): Turn => {
+  if (doubtful && state === 'received') return 'apart'
   if (asked) return TURN[state] === 'theirs' || state === 'handed-over' ? 'ours' : TURN[state]
   return waiting && state === 'received' ? 'theirs' : TURN[state]
 }

@@ -62,6 +62,19 @@ describe('what an answer leads to', () => {
     [{ year: 1990, 'where-car': 'collect' }, ['drive-consent']],
     [{ year: 1990, defects: ['chips'] }, ['paint-code']],
     [{ year: 'unsure' }, ['cloth-test', 'finish', 'vin']],
+    [{ year: 1990 }, ['keys', 'changes', 'other-work', 'where-car']],
+    [{ year: 1990, authority: 'lease-finance' }, ['owner-consent', 'terms']],
+    [{ year: 1990, authority: 'family-or-company' }, ['owner-consent']],
+    [{ 'paint-history': 'part', year: 2018 }, ['terms', 'keys']],
+    [{ year: 1990, 'where-car': 'at-home' }, ['place-has']],
+    [{ year: 1990, 'where-car': 'collect', 'drive-consent': true }, ['insured']],
+    [{ year: 1990, services: ['wheels-off'] }, ['wheel-marks', 'changes']],
+    [{ year: 1990, 'earlier-protection': ['coating'] }, ['protection-when']],
+    [
+      { services: ['cabin'], 'cabin-state': 'family', 'cabin-marks': ['smoke'] },
+      ['sensitive-people', 'headliner'],
+    ],
+    [{ services: ['cabin'], year: 1990 }, ['patina', 'trim', 'belongings']],
   ])('%j is asked %j', (change, ids) => {
     const before = asked({ ...plain, services: change.services ? [] : plain.services })
     const after = asked({ ...plain, ...change })
@@ -79,6 +92,11 @@ describe('what an answer leads to', () => {
     [{ dangers: ['fresh-paint'], 'paint-history': 'all' }, ['respray-panels']],
     [{ services: ['engine-bay'], year: 1999 }, ['engine-kind']],
     [{ services: ['cabin'], 'cabin-state': 'tidy' }, ['cabin-marks', 'leather']],
+    [{ year: 1990, 'earlier-protection': ['wax'] }, ['protection-when']],
+    [{ year: 1990, 'where-car': 'collect', 'drive-consent': false }, ['insured', 'place-has']],
+    [{ year: 1990, authority: 'mine' }, ['owner-consent']],
+    [{ dangers: ['wet'], year: 2015, 'paint-history': 'part' }, ['terms']],
+    [{}, ['keys', 'changes', 'other-work', 'wheel-marks', 'terms']],
   ])('%j is not asked %j', (change, ids) => {
     const after = asked({ ...plain, ...change })
     for (const id of ids) expect(after).not.toContain(id)
@@ -114,6 +132,87 @@ describe('contradictions', () => {
       ...(begun !== undefined && { 'begun-year': begun }),
     })
     expect(ids.includes('year-check')).toBe(expected)
+  })
+
+  it.each<[string, Readonly<Record<string, unknown>>, Readonly<Record<string, unknown>>]>([
+    // Said to be as it left the factory, and sprayed lately, or of two paints, or film on a repaint.
+    ['paint-check', { dangers: ['fresh-paint'] }, { dangers: ['peeling'] }],
+    [
+      'paint-check',
+      { year: 1990, 'cloth-test': 'part' },
+      { year: 1990, 'cloth-test': 'part', 'paint-history': 'part' },
+    ],
+    [
+      'paint-check',
+      { dangers: ['film'], 'film-over': 'repaint' },
+      { dangers: ['film'], 'film-over': 'bumper' },
+    ],
+    // Owned before it was built, or by its first owner years later.
+    ['owner-check', { year: 1990, 'owner-since': 1988 }, { year: 1990, 'owner-since': 1989 }],
+    [
+      'owner-check',
+      { year: 1990, 'owner-since': 1993, 'one-owner': 'one' },
+      { year: 1990, 'owner-since': 1992, 'one-owner': 'one' },
+    ],
+    [
+      'owner-check',
+      { year: 1990, 'owner-since': 1993, 'one-owner': 'one' },
+      { year: 1990, 'owner-since': 1993, 'one-owner': 'few' },
+    ],
+    // A repaired leak, and yet the carpet is wet.
+    [
+      'dry-check',
+      { dangers: ['wet'], 'wet-source': 'repaired', 'wet-depth': 'soaked' },
+      { dangers: ['wet'], 'wet-source': 'repaired', 'wet-depth': 'surface' },
+    ],
+    [
+      'dry-check',
+      { dangers: ['wet'], 'wet-source': 'repaired', 'wet-depth': 'standing' },
+      { dangers: ['wet'], 'wet-source': 'open', 'wet-depth': 'standing' },
+    ],
+    // Mould without damp.
+    [
+      'damp-check',
+      { dangers: ['growth'], growth: ['mould-hard'] },
+      { dangers: ['growth', 'wet'], growth: ['mould-hard'] },
+    ],
+    [
+      'damp-check',
+      { dangers: ['growth'], growth: ['mould-hard'] },
+      { dangers: ['growth'], growth: ['nest'] },
+    ],
+    // A soft roof that is hard.
+    [
+      'roof-check',
+      { dangers: ['soft-roof'], 'roof-kind': 'hard' },
+      { dangers: ['soft-roof'], 'roof-kind': 'cloth' },
+    ],
+    [
+      'roof-check',
+      { services: ['roof'], 'roof-kind': 'hard' },
+      { body: 'convertible', 'roof-kind': 'hard' },
+    ],
+    // Work on what the vehicle has not.
+    [
+      'part-check',
+      { body: 'motorcycle', services: ['cabin'] },
+      { body: 'motorcycle', services: ['paint'] },
+    ],
+    [
+      'part-check',
+      { body: 'boat', services: ['wheels-off'] },
+      { body: 'boat', services: ['cabin'] },
+    ],
+    // A car that does not drive, brought by its owner.
+    [
+      'bring-how',
+      { dangers: ['not-driving'], 'where-car': 'bring' },
+      { dangers: ['not-driving'], 'where-car': 'collect' },
+    ],
+    ['bring-how', { dangers: ['not-driving'], 'where-car': 'bring' }, { 'where-car': 'bring' }],
+  ])('%s is asked with %j and not with %j', (id, odd, fine) => {
+    expect(asked({ ...plain, ...odd })).toContain(id)
+    expect(asked({ ...plain, ...fine })).not.toContain(id)
   })
 
   it.each<[number, string, string, boolean]>([

@@ -9,7 +9,24 @@ import { MOST_QUESTIONS, replay } from './replay'
 import { script } from './script'
 
 type Model = Map<string, Answer>
-type Real = { answers: Answers }
+/** What is stored: what was said in its order, `null` for an answer taken back; and who looks at it. */
+type Real = {
+  readonly said: (readonly [id: string, answer: Answer | null])[]
+  answers: Answers
+  /** The question another tab still shows. */
+  tab: string | null
+  sent: boolean
+}
+
+/** The answers as they stand after all that was said. */
+const stored = (said: Real['said']): Answers => {
+  const all = new Map<string, Answer>()
+  for (const [id, answer] of said) {
+    if (answer === null) all.delete(id)
+    else all.set(id, answer)
+  }
+  return Object.fromEntries(all)
+}
 
 /** The next question by the plainest reading of the rules: a fresh look at every question in turn. */
 const nextByHand = (answers: Answers): string | null => {
@@ -17,7 +34,9 @@ const nextByHand = (answers: Answers): string | null => {
   for (const q of script.questions) {
     if (!reader(answers).asks(q)) continue
     if (answers[q.id] === undefined) {
-      if (q.stage !== 'narrow' || asked < MOST_QUESTIONS - 1) return q.id
+      // The last place is for how to reach the owner, the one before for a contradiction.
+      const most = MOST_QUESTIONS - (q.check === undefined ? 2 : 1)
+      if (q.stage !== 'narrow' || asked < most) return q.id
       continue
     }
     asked += 1
@@ -42,7 +61,10 @@ const check = (model: Model, real: Real) => {
 type Step = fc.Command<Model, Real>
 
 const put = (real: Real, model: Model, id: string, answer: Answer) => {
+  // Once sent, nothing that comes late changes what was sent.
+  if (real.sent) return
   model.set(id, answer)
+  real.said.push([id, answer])
   real.answers = { ...real.answers, [id]: answer }
 }
 
@@ -73,9 +95,12 @@ const unanswer = (nth: number): Step => ({
   check: (model) => model.size > 0,
   run: (model, real) => {
     const id = [...model.keys()][nth % model.size]!
-    model.delete(id)
-    const { [id]: _gone, ...rest } = real.answers
-    real.answers = rest
+    if (!real.sent) {
+      model.delete(id)
+      real.said.push([id, null])
+      const { [id]: _gone, ...rest } = real.answers
+      real.answers = rest
+    }
     check(model, real)
   },
   toString: () => `un-answer ${nth}`,
@@ -102,8 +127,62 @@ const unsure = (nth: number): Step => ({
   toString: () => `unsure ${nth}`,
 })
 
+/** Another tab answers the question it was left at, then shows the one that is open now. */
+const secondTab = (seed: number): Step => ({
+  check: () => true,
+  run: (model, real) => {
+    const q = script.questions.find((each) => each.id === real.tab)
+    if (q) put(real, model, q.id, anyAnswer(q, draws(seed + 1)))
+    check(model, real)
+    real.tab = replay(script, real.answers).current?.id ?? null
+  },
+  toString: () => `second tab ${seed}`,
+})
+
+/** The page again, or another device: all that is known comes out of what is stored, as text. */
+const comeBack = (how: 'refresh' | 'resume'): Step => ({
+  check: () => true,
+  run: (model, real) => {
+    const before = replay(script, real.answers)
+    const kept = how === 'resume' ? stored(real.said) : real.answers
+    real.answers = JSON.parse(JSON.stringify(kept))
+    const after = replay(script, real.answers)
+    expect(after).toEqual(before)
+    check(model, real)
+  },
+  toString: () => how,
+})
+
+/** Sends when nothing a submission needs is missing; the next question is then none that is needed. */
+const submit: Step = {
+  check: () => true,
+  run: (model, real) => {
+    const { needed, missing } = replay(script, real.answers)
+    for (const id of needed) expect(missing).toContain(id)
+    if (needed.length === 0) real.sent = true
+    check(model, real)
+  },
+  toString: () => 'submit',
+}
+
+/** Answers all that is needed, so that sending is reached. */
+const finish = (seed: number): Step => ({
+  check: () => true,
+  run: (model, real) => {
+    for (let n = 0; n < 60; n += 1) {
+      const id = replay(script, real.answers).needed[0]
+      const q = script.questions.find((each) => each.id === id)
+      if (!q || real.sent) break
+      put(real, model, q.id, anyAnswer(q, draws(seed + n + 1)))
+    }
+    check(model, real)
+  },
+  toString: () => `finish ${seed}`,
+})
+
 describe('replay', () => {
   it('depends on the answers alone and loses none, whatever is done in whatever order', () => {
+    let sent = 0
     const n = fc.nat(100_000)
     const commands = fc.commands(
       [
@@ -114,15 +193,24 @@ describe('replay', () => {
         n.map(unanswer),
         fc.tuple(n, n).map(([a, b]) => outOfOrder(a, b)),
         n.map(unsure),
+        n.map(secondTab),
+        fc.constant(comeBack('refresh')),
+        fc.constant(comeBack('resume')),
+        n.map(finish),
+        fc.constant(submit),
       ],
       { size: 'large', maxCommands: 60 },
     )
     fc.assert(
       fc.property(commands, (steps) => {
-        fc.modelRun(() => ({ model: new Map<string, Answer>(), real: { answers: {} } }), steps)
+        const real: Real = { said: [], answers: {}, tab: 'dangers', sent: false }
+        fc.modelRun(() => ({ model: new Map<string, Answer>(), real }), steps)
+        sent += real.sent ? 1 : 0
       }),
       { seed: 21, numRuns: 60 },
     )
+    // Sending was reached, and not only tried.
+    expect(sent).toBeGreaterThan(5)
   })
 
   it('sets answers aside when their question is not asked, and takes them back when it is', () => {

@@ -25,6 +25,13 @@ export type Replayed = {
 /** A conversation never asks more than this; the last place is kept for how to reach the owner. */
 export const MOST_QUESTIONS = 30
 
+/**
+ * True when a question is left out because so many were asked before it: what only narrows the range
+ * goes first, with room kept for asking about two answers that do not go together.
+ */
+export const tooMany = (q: Question<unknown>, before: number): boolean =>
+  q.stage === 'narrow' && before >= MOST_QUESTIONS - (q.check ? 1 : 2)
+
 /** Answers to questions the script does not have, sorted; `known` of them have one. */
 const strangers = (script: Script, answers: Answers, known: number): readonly string[] => {
   const ids = Object.keys(answers)
@@ -50,8 +57,7 @@ export const replay = (script: Script, answers: Answers): Replayed => {
       if (answer !== undefined) setAside.push(q.id)
       continue
     }
-    const tired = q.stage === 'narrow' && answer === undefined && expected >= MOST_QUESTIONS - 1
-    if (tired) continue
+    if (answer === undefined && tooMany(q, expected)) continue
     expected += 1
     if (answer !== undefined) answered.push({ question: q, answer })
     else {

@@ -51,9 +51,9 @@ describe('checkScript', () => {
     ])
   })
 
-  it('asks the body, then the dangers, and how to reach the owner last', () => {
+  it('asks the dangers first, and how to reach the owner last', () => {
     const ids = script.questions.map((q) => q.id)
-    expect(ids.slice(0, 2)).toEqual(['body', 'dangers'])
+    expect(ids[0]).toBe('dangers')
     expect(ids.at(-1)).toBe('contact')
     const stages = script.questions.map((q) => q.stage)
     expect(stages.lastIndexOf('first')).toBeLessThan(stages.indexOf('narrow'))
@@ -68,7 +68,11 @@ describe('checkScript', () => {
 describe('the length of the conversation', () => {
   it('is 12 or fewer for a car without a history, whatever body and one or two services', () => {
     expect(simple).toHaveLength(14 * 55 * 2 * 4)
-    expect(simple.filter((a) => count(a) > 12).map((a) => Object.keys(a))).toEqual([])
+    // Two answers that do not go together cost one question more: such a car is asked about.
+    const odd = script.questions.filter((q) => q.check).map((q) => q.id)
+    const most = (a: Answers) => (odd.some((id) => id in a) ? 13 : 12)
+    expect(simple.filter((a) => count(a) > most(a)).map((a) => Object.keys(a))).toEqual([])
+    expect(simple.filter((a) => most(a) === 12).length).toBeGreaterThan(simple.length * 0.9)
     for (const answers of simple.filter((_, n) => n % 7 === 0))
       expect(replay(script, answers).current).toBeNull()
   })

@@ -3,18 +3,22 @@ import { begunYear } from './questions/begun-year'
 import { belongings } from './questions/belongings'
 import { bestThing } from './questions/best-thing'
 import { body } from './questions/body'
+import { bringHow } from './questions/bring-how'
 import { budget } from './questions/budget'
 import { cabinMarks } from './questions/cabin-marks'
 import { cabinState } from './questions/cabin-state'
+import { changes } from './questions/changes'
 import { claim } from './questions/claim'
 import { clothTest } from './questions/cloth-test'
 import { colour } from './questions/colour'
 import { contact } from './questions/contact'
+import { dampCheck } from './questions/damp-check'
 import { dangers } from './questions/dangers'
 import { deadline } from './questions/deadline'
 import { defects } from './questions/defects'
 import { driveConsent } from './questions/drive-consent'
 import { driveState } from './questions/drive-state'
+import { dryCheck } from './questions/dry-check'
 import { earlierProtection } from './questions/earlier-protection'
 import { engineKind } from './questions/engine-kind'
 import { filmAge } from './questions/film-age'
@@ -29,27 +33,37 @@ import { freshPaintWeeks } from './questions/fresh-paint-weeks'
 import { growth } from './questions/growth'
 import { hardSoft } from './questions/hard-soft'
 import { headliner } from './questions/headliner'
+import { insured } from './questions/insured'
 import { jacking } from './questions/jacking'
 import { keep } from './questions/keep'
 import { keptWashed } from './questions/kept-washed'
+import { keys } from './questions/keys'
 import { leather } from './questions/leather'
 import { lockingKey } from './questions/locking-key'
 import { mileage } from './questions/mileage'
 import { mouldArea } from './questions/mould-area'
 import { oneOwner } from './questions/one-owner'
+import { otherWork } from './questions/other-work'
+import { ownerCheck } from './questions/owner-check'
+import { ownerConsent } from './questions/owner-consent'
 import { ownerSince } from './questions/owner-since'
+import { paintCheck } from './questions/paint-check'
 import { paintCode } from './questions/paint-code'
 import { paintHistory } from './questions/paint-history'
 import { panelMaterial } from './questions/panel-material'
+import { partCheck } from './questions/part-check'
 import { patina } from './questions/patina'
 import { payer } from './questions/payer'
 import { peelWhere } from './questions/peel-where'
 import { photos } from './questions/photos'
+import { placeHas } from './questions/place-has'
 import { polishedBefore } from './questions/polished-before'
+import { protectionWhen } from './questions/protection-when'
 import { readingsBefore } from './questions/readings-before'
 import { readingsText } from './questions/readings-text'
 import { resprayPanels } from './questions/respray-panels'
 import { ride } from './questions/ride'
+import { roofCheck } from './questions/roof-check'
 import { roofKind } from './questions/roof-kind'
 import { roofState } from './questions/roof-state'
 import { sensitivePeople } from './questions/sensitive-people'
@@ -58,6 +72,7 @@ import { size } from './questions/size'
 import { spacers } from './questions/spacers'
 import { spilled } from './questions/spilled'
 import { systemCheck } from './questions/system-check'
+import { terms } from './questions/terms'
 import { tint } from './questions/tint'
 import { trim } from './questions/trim'
 import { use } from './questions/use'
@@ -67,6 +82,7 @@ import { wetDepth } from './questions/wet-depth'
 import { wetElectrics } from './questions/wet-electrics'
 import { wetSource } from './questions/wet-source'
 import { wetWhere } from './questions/wet-where'
+import { wheelMarks } from './questions/wheel-marks'
 import { wheels } from './questions/wheels'
 import { whereCar } from './questions/where-car'
 import { wish } from './questions/wish'
@@ -79,11 +95,12 @@ export const script: Script = {
   version: '1',
   given: [begunYear],
   questions: [
-    body,
     dangers,
+    body,
     size,
     year,
     services,
+    partCheck,
     cabinState,
     cabinMarks,
     wish,
@@ -101,11 +118,14 @@ export const script: Script = {
     wetWhere,
     wetSource,
     wetDepth,
+    dryCheck,
     wetElectrics,
     growth,
     mouldArea,
+    dampCheck,
     sensitivePeople,
     roofKind,
+    roofCheck,
     driveState,
     defects,
     use,
@@ -113,15 +133,23 @@ export const script: Script = {
     finish,
     systemCheck,
     authority,
+    ownerConsent,
+    terms,
+    payer,
+    claim,
     filmStartedWith,
     filmOver,
+    paintCheck,
     warningLights,
     engineKind,
+    keys,
     polishedBefore,
     lockingKey,
     wheels,
+    wheelMarks,
     jacking,
     earlierProtection,
+    protectionWhen,
     paintCode,
     panelMaterial,
     hardSoft,
@@ -136,19 +164,23 @@ export const script: Script = {
     tint,
     spacers,
     ride,
+    changes,
     bestThing,
     photos,
     budget,
+    whereCar,
+    bringHow,
+    placeHas,
+    driveConsent,
+    insured,
+    otherWork,
     ownerSince,
     oneOwner,
+    ownerCheck,
     patina,
     keep,
     keptWashed,
     mileage,
-    payer,
-    claim,
-    whereCar,
-    driveConsent,
     freeDates,
     vin,
     contact,

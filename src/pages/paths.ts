@@ -44,6 +44,7 @@ export const paths = {
   docketOwn: (id: string) => `/studio/d/${seg(id)}/own`,
   docketLink: (id: string) => `/studio/d/${seg(id)}/link`,
   docketReply: (id: string) => `/studio/d/${seg(id)}/reply`,
+  docketGenuine: (id: string) => `/studio/d/${seg(id)}/genuine`,
   docketErasure: (id: string) => `/studio/d/${seg(id)}/erasure`,
   settings: '/studio/settings',
   settingsWork: '/studio/settings/work',

@@ -136,6 +136,7 @@ const docketOf = (t: Typed): DocketView => ({
   photos: [{ photo: 'p1', subject: 'left door', src: photoSrc }],
   unknowns: ['Paint of the right side', 'Where the water comes in'],
   contradictions: [t.text],
+  doubts: ['hidden-field', 'too-fast'],
   estimate: sampleEstimate,
   offer,
   adjustments: [{ kind: 'minutes', step: 'lettering', minutes: 150, why: t.text }],
@@ -429,7 +430,7 @@ export const samplePages = (assets: Assets, t: Typed = PLAIN): Readonly<Record<s
       <ListPage
         frame={studio}
         turn="ours"
-        counts={{ ours: 3, theirs: 2, bay: 1, closed: 12 }}
+        counts={{ ours: 3, theirs: 2, bay: 1, closed: 12, apart: 1 }}
         q=""
         rows={STATES.slice(0, 4).map((state, i) => ({
           id: `d${i}`,

@@ -6,6 +6,8 @@ import { car, context, UNSURE } from './risks/plain-answers'
 const ids = (changed: Readonly<Record<string, unknown>>) =>
   openPointsOf(car(changed), context()).map((p) => p.id)
 const wet = { dangers: ['wet'], services: ['cabin'] }
+const mould = { dangers: ['growth'], services: ['cabin'], growth: ['mould-hard'] }
+const old = { year: 1990 }
 const past = { 'paint-history': 'part' }
 
 describe('open points', () => {
@@ -62,14 +64,49 @@ describe('open points', () => {
     ['who-pays', { ...wet, payer: 'insurer' }],
     ['film-older-than-car', { dangers: ['film'], 'film-age': 34, year: 2015 }],
     ['colour-on-modern-metallic', { ...past, year: 2010, 'cloth-test': 'colour' }],
-    ['fresh-but-original', { dangers: ['fresh-paint'], 'paint-history': 'original' }],
+    [
+      'said-original',
+      { dangers: ['fresh-paint'], 'paint-history': 'original', 'paint-check': 'never-painted' },
+    ],
+    ['said-original', { dangers: ['film'], 'film-over': 'repaint', 'paint-check': UNSURE }],
+    ['repair-held', { ...wet, 'wet-source': 'repaired', 'wet-depth': 'soaked' }],
+    ['leak-place', { ...wet, 'wet-source': 'repaired', 'wet-depth': 'soaked', 'dry-check': false }],
+    ['damp-hidden', { ...mould, 'damp-check': 'never-damp' }],
+    ['damp-hidden', { ...mould, 'damp-check': UNSURE }],
+    ['damp-place', { ...mould, 'damp-check': 'damp-now' }],
+    ['damp-below', { ...mould, 'damp-check': 'was-damp' }],
+    ['roof-under', { dangers: ['soft-roof'], 'roof-kind': 'hard', 'roof-check': 'under-hard' }],
+    ['transport', { dangers: ['not-driving'], 'bring-how': 'need-transport' }],
+    ['battery', { ...past, keys: UNSURE }],
+    ['battery-code', { ...past, keys: ['code-needed'] }],
+    ['one-key', { ...past, keys: ['one-key'] }],
+    ['added-parts', { ...past, changes: UNSURE }],
+    ['air-ride', { ...past, changes: ['air-ride'] }],
+    ['added-wiring', { ...past, changes: ['added-wiring'] }],
+    ['body-kit', { ...past, changes: ['body-kit'] }],
+    ['wheel-marks', { ...old, services: ['wheels-off'], 'wheel-marks': UNSURE }],
+    ['kerbed', { ...old, services: ['wheels-off'], 'wheel-marks': ['kerbed'] }],
+    ['caliper-letters', { ...old, services: ['wheels-off'], 'wheel-marks': ['caliper-letters'] }],
+    ['old-layer', { ...past, 'earlier-protection': ['coating'], 'protection-when': UNSURE }],
+    ['repaint-first', { ...past, 'other-work': ['repaint'] }],
+    ['dents-first', { ...past, 'other-work': ['dents'] }],
+    ['glass-first', { ...past, 'other-work': ['glass'] }],
+    ['upholsterer', { ...past, 'other-work': ['upholstery'] }],
+    ['workshop-first', { ...past, 'other-work': ['workshop'] }],
+    ['terms', { ...past, authority: 'lease-finance', terms: UNSURE }],
+    ['return-terms', { ...past, authority: 'lease-finance', terms: ['return-terms'] }],
+    ['paint-warranty', { ...past, authority: 'lease-finance', terms: ['paint-warranty'] }],
+    ['consent-paper', { ...past, authority: 'lease-finance', 'owner-consent': true }],
+    ['insured', { ...past, 'where-car': 'collect', 'drive-consent': true, insured: UNSURE }],
+    ['year', { dangers: ['film'], 'film-age': 34, year: 2015, 'year-check': 'car-year-wrong' }],
+    ['year', { year: 2000, 'owner-since': 1998, 'owner-check': 'car-year-wrong' }],
     ['owned-before-built', { year: 2000, 'owner-since': 1998 }],
     ['first-owner-later', { year: 2000, 'owner-since': 2003 }],
     [
       'never-polished-but-filled',
       { ...past, 'polished-before': 'never', 'earlier-protection': ['scratch-remover'] },
     ],
-    ['no-such-part', { body: 'motorcycle', services: ['cabin'] }],
+    ['no-such-part', { body: 'motorcycle', services: ['cabin'], 'part-check': 'both-right' }],
   ])('checks %s', (id, changed) => {
     expect(ids(changed)).toContain(id)
   })
@@ -80,6 +117,14 @@ describe('open points', () => {
     ['film-older-than-car', { dangers: ['film'], 'film-age': 5, year: 2015 }],
     ['painter-sheet', { dangers: ['fresh-paint'], 'fresh-paint-weeks': 13 }],
     ['wheel-fit', { services: ['underside'] }],
+    ['no-such-part', { body: 'motorcycle', services: ['cabin'], 'part-check': 'service-wrong' }],
+    [
+      'said-original',
+      { dangers: ['fresh-paint'], 'paint-history': 'original', 'paint-check': 'painted-again' },
+    ],
+    ['leak-shut', { ...wet, 'wet-source': 'repaired', 'wet-depth': 'soaked', 'dry-check': false }],
+    ['first-owner-later', { year: 2000, 'owner-since': 2003, 'owner-check': 'more-owners' }],
+    ['consent', { ...past, authority: 'lease-finance', 'owner-consent': true }],
   ])('does not check %s on the near side of its limit', (id, changed) => {
     expect(ids(changed)).not.toContain(id)
   })

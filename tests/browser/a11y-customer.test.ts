@@ -2,7 +2,7 @@ import { expect, it } from 'vitest'
 import { type Looked, look, told } from './look'
 import { agreed, answered, dated, post, quoted, signIn } from './quick'
 import { here } from './set-up'
-import { begin, button, goOn, OLD_CAR, press, pressAnswer } from './visit'
+import { answerUntil, begin, button, goOn, OLD_CAR, press, pressAnswer } from './visit'
 
 const { studio, visit, leave } = here()
 const CAR = { ...OLD_CAR, services: ['paint', 'wheels-off'] } as const
@@ -25,6 +25,7 @@ it(
     await at('/', 'start')
     await begin(v)
     wrong.push(...(await look(v, 'first question')))
+    await answerUntil(v, CAR, 'body')
     await pressAnswer(v, goOn(page))
     wrong.push(...(await look(v, 'refused question')))
     const id = await answered(v, studio(), { ...CAR, 'best-thing': 'unsure' })
@@ -36,6 +37,8 @@ it(
       'deadline',
       'readings-before',
       'contact',
+      'where-car',
+      'earlier-protection',
     ])
       await at(`/e/${id}/q/${q}`, q)
     await at(`/e/${id}`, 'all asked')

@@ -31,11 +31,11 @@ it('a line that breaks while an answer is sent: the browser sends it the plain w
     cut += 1
     return route.abort('connectionreset')
   })
-  await fillIn(page, 'saloon')
+  await fillIn(page, ['film'])
   await press(page, goOn(page))
   expect(cut).toBe(1)
-  expect(await said(v, 'body')).toBe('Saloon')
-  expect(await openQuestion(page)).toBe('dangers')
+  expect(await said(v, 'dangers')).toContain('Film')
+  expect(await openQuestion(page)).toBe('body')
   // The answer got through but its page did not: the plain second sending counts once.
   await page.unroute('**/answers/**')
   await page.route('**/answers/**', async (route) => {
@@ -43,9 +43,9 @@ it('a line that breaks while an answer is sent: the browser sends it the plain w
     await route.fetch({ maxRedirects: 0 })
     return route.abort('connectionreset')
   })
-  await fillIn(page, ['film'])
+  await fillIn(page, 'saloon')
   await press(page, goOn(page))
-  expect(await said(v, 'dangers')).toContain('Film')
+  expect(await said(v, 'body')).toBe('Saloon')
   expect(await page.locator('[data-part=log] li').count()).toBe(2)
   await leave(v)
 })
@@ -54,6 +54,7 @@ it('no line at all: the answer stays where it was given and goes through afterwa
   const v = await visit()
   const { page } = v
   await begin(v)
+  await answerUntil(v, EVERY_KIND, 'body')
   const id = docketOf(page)
   await fillIn(page, 'van')
   await page.context().setOffline(true)

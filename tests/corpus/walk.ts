@@ -1,7 +1,7 @@
 import type { Answer, Answers } from '../../src/intake/answers'
 import type { Question } from '../../src/intake/question'
 import { reader } from '../../src/intake/reader'
-import { MOST_QUESTIONS, type Script } from '../../src/intake/replay'
+import { type Script, tooMany } from '../../src/intake/replay'
 
 /** Answers every question the script asks, in its order; `answer` is called once for each. */
 export const walk = (script: Script, answer: (q: Question<unknown>) => Answer): Answers => {
@@ -11,7 +11,7 @@ export const walk = (script: Script, answer: (q: Question<unknown>) => Answer): 
   let asked = 0
   for (const q of script.questions) {
     if (!r.asks(q)) continue
-    if (q.stage === 'narrow' && asked >= MOST_QUESTIONS - 1) continue
+    if (tooMany(q, asked)) continue
     asked += 1
     answers[q.id] = answer(q)
   }

@@ -2,6 +2,7 @@ import type { Answers } from '../../src/intake/answers'
 import type { Question } from '../../src/intake/question'
 import { script } from '../../src/intake/script'
 import { session } from '../../src/intake/session'
+import { MOST_WORLDS, worldsIn } from '../../src/intake/worlds'
 import type { Context } from '../../src/quote/context'
 import { events } from '../../src/quote/events'
 import { runEvent, runStep } from '../../src/quote/needs'
@@ -35,22 +36,32 @@ export const likelyQuestions = script.questions.filter(
 export const mixed = (answers: Answers): readonly Question<unknown>[] =>
   likelyQuestions.filter((q) => q.id in answers)
 
-/** Rounding of some hundred sums. */
+/** Rounding of some hundred sums; and what may be missing where a rule met the cap on its worlds. */
 const NEAR = 1e-6
+const NEAR_CAPPED = 0.01
+
+/** True when some step has so many worlds that a further unsettled question took its likeliest option. */
+const capped = (answers: Answers): boolean => {
+  const told = session(answers)
+  return steps.some(
+    (s) => worldsIn(told, (r) => s.need(r, context)).worlds.length > MOST_WORLDS * 0.75,
+  )
+}
 
 /** Not knowing must not make an estimate surer, nor move its mean outside of what the options give. */
 export const unsureFaults = (answers: Answers, q: Question<unknown>): readonly string[] => {
   const unsure = labourOf({ ...answers, [q.id]: { unsure: true } })
   const likely = q.likely ?? []
   const each = likely.map(([value]) => labourOf({ ...answers, [q.id]: { value } }))
+  const near = capped({ ...answers, [q.id]: { unsure: true } }) ? NEAR_CAPPED : NEAR
   const means = each.map((m) => m.mean)
   const within = likely.reduce((sum, [, w], i) => sum + w * (each[i]?.variance ?? 0), 0)
   const [least, most] = [Math.min(...means), Math.max(...means)]
   return [
-    ...(unsure.mean >= least * (1 - NEAR) && unsure.mean <= most * (1 + NEAR)
+    ...(unsure.mean >= least * (1 - near) && unsure.mean <= most * (1 + near)
       ? []
       : [`${q.id}: mean ${unsure.mean} outside ${least}–${most}`]),
-    ...(unsure.variance >= within * (1 - NEAR)
+    ...(unsure.variance >= within * (1 - near)
       ? []
       : [`${q.id}: variance ${unsure.variance} below ${within}`]),
   ]

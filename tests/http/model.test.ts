@@ -13,7 +13,16 @@ const YEAR = 2026
 /** What the conversation should be: the answers alone; everything else follows by replay. */
 type Model = { answers: Record<string, Answer>; sent: boolean }
 type Command = fc.AsyncCommand<Model, Real>
-type Real = { readonly world: World; readonly id: string; readonly key: string; seen: number }
+type Real = {
+  readonly world: World
+  readonly id: string
+  readonly key: string
+  /** Revision and question as the page that stands open in another tab saw them. */
+  seen: number
+  tab: string | null
+  /** Cookies of the browsers that opened it by a private link. */
+  readonly cookies: string[]
+}
 
 const stands = (m: Model) =>
   replay(script, { ...m.answers, 'begun-year': { value: YEAR } } as Answers)
@@ -121,6 +130,72 @@ const takeBack = (at: number): Command => ({
   toString: () => `take back ${picked(at, 0).q.id}`,
 })
 
+/** Another tab answers the question it still shows, whatever was done meanwhile. */
+const secondTab = (level: number): Command => ({
+  check: (_m) => true,
+  run: async (m, r) => {
+    const shown = r.tab
+    if (shown !== null) {
+      const at = script.questions.findIndex((q) => q.id === shown)
+      await answer(m, r, at, level)
+    }
+    await agrees(m, r)
+    r.tab = stands(m).current?.id ?? null
+  },
+  toString: () => `the second tab answers what it shows (${level})`,
+})
+
+/** The page a browser gets: the question it asks, and whether it was led on to what was sent. */
+const page = async (r: Real, cookie: string) => {
+  const found = await r.world.fetch(`/e/${r.id}`, { headers: { cookie } })
+  const html = await found.text()
+  const asked = /action="[^"]*\/answers\/([^"]+)"/.exec(html)?.[1] ?? null
+  return { status: found.status, asked, to: found.headers.get('location') }
+}
+
+const shows = async (m: Model, r: Real, cookie: string): Promise<void> => {
+  const shown = await page(r, cookie)
+  if (m.sent) expect([shown.status, shown.to]).toEqual([303, `/e/${r.id}/range`])
+  else expect([shown.status, shown.asked]).toEqual([200, stands(m).current?.id ?? null])
+}
+
+/** Pressing reload as often as one likes changes nothing. */
+const refresh = (): Command => ({
+  check: () => true,
+  run: async (m, r) => {
+    await agrees(m, r)
+    const before = r.seen
+    for (const cookie of r.cookies) await shows(m, r, cookie)
+    await agrees(m, r)
+    expect(r.seen).toBe(before)
+  },
+  toString: () => 'refresh',
+})
+
+/** Leaves with a private link and opens it in another browser. */
+const resume = (): Command => ({
+  check: () => true,
+  run: async (m, r) => {
+    const made = await ask(r, 'POST', '/links', {})
+    expect(made.status).toBe(201)
+    const { pathname } = new URL(made.body.link)
+    const opened = await r.world.fetch(pathname, {
+      method: 'POST',
+      headers: {
+        'content-type': 'application/x-www-form-urlencoded',
+        'sec-fetch-site': 'same-origin',
+      },
+      body: '',
+    })
+    expect(opened.status).toBe(303)
+    const cookie = opened.headers.get('set-cookie')?.split(';')[0] ?? ''
+    r.cookies.push(cookie)
+    await shows(m, r, cookie)
+    await agrees(m, r)
+  },
+  toString: () => 'resume on another device',
+})
+
 const oldTab = (): Command => ({
   check: (m: Readonly<Model>) => !m.sent,
   run: async (m, r) => {
@@ -162,6 +237,9 @@ describe.each(RUNTIMES)('a conversation over HTTP on %s', (runtime) => {
         place.map((at) => sayUnsure(at)),
         place.map((at) => takeBack(at)),
         fc.constant(oldTab()),
+        level.map((l) => secondTab(l)),
+        fc.constant(refresh()),
+        fc.constant(resume()),
         fc.constant(submit()),
       ],
       { maxCommands: 40, size: 'max' },
@@ -175,7 +253,10 @@ describe.each(RUNTIMES)('a conversation over HTTP on %s', (runtime) => {
         })
         const { id, key, rev } = (await opened.json()) as { id: string; key: string; rev: number }
         await fc.asyncModelRun(
-          () => ({ model: { answers: {}, sent: false }, real: { world, id, key, seen: rev } }),
+          () => ({
+            model: { answers: {}, sent: false },
+            real: { world, id, key, seen: rev, tab: 'dangers', cookies: [] },
+          }),
           cmds,
         )
       }),

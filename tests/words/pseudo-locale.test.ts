@@ -3,11 +3,15 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { createApp } from '../../src/app'
+import type { Answers } from '../../src/intake/answers'
+import { script } from '../../src/intake/script'
 import { type FileDb, openFileDb } from '../../src/store/file'
 import { migrate } from '../../src/store/migrate'
 import { openPhotoFolder } from '../../src/store/photo-folder'
 import { english } from '../../src/words/en'
-import { answerSets } from '../corpus/answer-sets'
+import { anyAnswer } from '../corpus/levels'
+import { draws } from '../corpus/random'
+import { walk } from '../corpus/walk'
 
 const NOW = Date.UTC(2026, 5, 1, 9, 0)
 const OWNER = 'o'.repeat(43)
@@ -119,8 +123,17 @@ describe('a pseudo-locale', () => {
   }
 
   it('shows no sentence from outside the catalogue on any page', async () => {
-    const rich = [...answerSets()].sort((a, b) => Object.keys(b).length - Object.keys(a).length)
-    for (const answers of [rich[0], rich[7], rich[40]]) {
+    const draw = draws(11)
+    const met = new Set<string>()
+    const walks = Array.from({ length: 60 }, () => walk(script, (q) => anyAnswer(q, draw)))
+    // The three that between them meet most questions.
+    const rich = [0, 1, 2].map(() => {
+      const fresh = (a: Answers) => Object.keys(a).filter((id) => !met.has(id)).length
+      const [best = {}] = walks.sort((a, b) => fresh(b) - fresh(a))
+      for (const id of Object.keys(best)) met.add(id)
+      return best
+    })
+    for (const answers of rich) {
       const opened = await json('POST', '/api/v1/enquiries', '', {})
       const { id, key } = opened
       let question = opened.question
@@ -166,5 +179,83 @@ describe('a pseudo-locale', () => {
       await page(path, OWNER)
     await page('/', '')
     await page('/studio/sign-in', '')
+  })
+
+  it('shows none on the ways through the intake that go wrong or aside', {
+    timeout: 120_000,
+  }, async () => {
+    const form = async (path: string, fields: string, cookie: string) => {
+      const response = await app.request(`http://studio.test${path}`, {
+        method: 'POST',
+        headers: {
+          'content-type': 'application/x-www-form-urlencoded',
+          'sec-fetch-site': 'same-origin',
+          ...(cookie ? { cookie } : {}),
+        },
+        body: fields,
+      })
+      return {
+        status: response.status,
+        html: await response.text(),
+        cookie: response.headers.get('set-cookie')?.split(';')[0] ?? cookie,
+        to: response.headers.get('location') ?? '',
+      }
+    }
+    const clean = (html: string, what: string) => expect(outside(html), what).toEqual([])
+    const get = async (path: string, cookie: string) => {
+      const response = await app.request(`http://studio.test${path}`, {
+        headers: { cookie, accept: 'text/html' },
+      })
+      return response.text()
+    }
+    // A start that brings answers along, right ones and wrong ones.
+    clean(await get('/?body=saloon&year=1974&size=enormous&what=x', ''), 'start with answers')
+    const { to, cookie } = await form('/e', '', '')
+    const id = to.split('/')[2] ?? ''
+    const refused: readonly (readonly [string, string])[] = [
+      ['body', ''],
+      ['body', 'value=spaceship'],
+      ['year', 'value=3000'],
+      ['year', 'value=soon'],
+      ['deadline', 'value=31.02.2026'],
+      ['contact', 'name=&email=x&phone=1'],
+    ]
+    await form(`/e/${id}/answers/dangers`, 'value%5B%5D=film', cookie)
+    for (const [question, fields] of refused) {
+      const shown = await form(`/e/${id}/answers/${question}`, fields, cookie)
+      expect([question, fields, shown.status]).toEqual([question, fields, 422])
+      clean(shown.html, `${question} ${fields}`)
+    }
+    // Every question as it is asked, with its hints, whatever the road to it.
+    const answers: Record<string, unknown> = {
+      body: 'saloon',
+      size: 'mid',
+      year: 1974,
+      services: ['paint', 'stickers', 'wheels-off'],
+    }
+    for (const [question, value] of Object.entries(answers)) {
+      const fields = Array.isArray(value)
+        ? value.map((v) => `value%5B%5D=${v}`).join('&')
+        : `value=${value}`
+      await form(`/e/${id}/answers/${question}`, fields, cookie)
+      clean(await get(`/e/${id}/q/${question}`, cookie), `changing ${question}`)
+    }
+    // An answer changed so that others are set aside.
+    await form(`/e/${id}/answers/wish`, 'value=show', cookie)
+    await form(`/e/${id}/answers/services`, 'value%5B%5D=cabin', cookie)
+    const aside = await get(`/e/${id}`, cookie)
+    expect(aside).toContain('set-aside')
+    clean(aside, 'set aside')
+    clean(await get(`/e/${id}/leave`, cookie), 'leave')
+    const made = await form(`/e/${id}/link`, '', cookie)
+    clean(made.html, 'link made')
+    const link = /\/l\/[\w-]+\/[\w-]+/.exec(made.html)?.[0] ?? ''
+    clean(await get(link, ''), 'private link')
+    clean((await form(`/l/${id}/${'x'.repeat(43)}`, '', '')).html, 'a link that opens nothing')
+    clean(await get(`/e/${id}`, ''), 'a docket of somebody else')
+    clean((await form(`/e/${id}/answers/no-such-question`, 'value=1', cookie)).html, 'no question')
+    clean((await form(`/e/${id}/answers/mould-area`, 'value=coin', cookie)).html, 'not asked now')
+    clean((await form(`/e/${id}/submission`, '', cookie)).html, 'sent without consent')
+    clean(await get('/no/such/page', ''), 'no page')
   })
 })

@@ -1,4 +1,5 @@
 import { dangers } from '../questions/dangers'
+import { dryCheck } from '../questions/dry-check'
 import { growth } from '../questions/growth'
 import { wetDepth } from '../questions/wet-depth'
 import { wetSource } from '../questions/wet-source'
@@ -22,10 +23,11 @@ export const dampClass = (r: Reader): DampClass => {
   return known ?? 'soaked'
 }
 
-/** True when water still comes in, or nobody knows why it is wet. */
+/** True when water still comes in, nobody knows why it is wet, or a repair did not hold. */
 export const leakOpen = (r: Reader): boolean => {
   if (!isWet(r)) return false
-  return r.as(wetSource, (s) => s === 'open' || s === 'unknown') ?? true
+  const open = r.as(wetSource, (s) => (s === 'repaired' ? s : s === 'open' || s === 'unknown'))
+  return open === 'repaired' ? (r.as(dryCheck, (held) => !held) ?? false) : (open ?? true)
 }
 
 /** True when the water was dirty: flood or sewage. */

@@ -1,4 +1,4 @@
-import { history, olderThan } from '../conditions'
+import { history, olderThan, service } from '../conditions'
 import { is } from '../facts/is'
 import { type Question, question } from '../question'
 import { byWeight } from '../reply'
@@ -13,6 +13,8 @@ export const patina: Question<readonly Patina[]> = question({
   stage: 'narrow',
   kind: 'multi',
   options: PATINA_OPTIONS,
-  asked: (r) => olderThan(r, 1995) || (history(r) && is(r, wish, 'preserve')),
+  asked: (r) =>
+    olderThan(r, 1995) ||
+    (history(r) && (is(r, wish, 'preserve') || (service(r, 'cabin') && olderThan(r, 2005)))),
   reply: (r) => byWeight(r, patina, ['signatures', 'smell', 'patina', 'marks']),
 })

@@ -5,7 +5,13 @@ import { byWeight } from '../reply'
 import { body } from './body'
 import { roofKind } from './roof-kind'
 
-export const ROOF_STATE_OPTIONS = ['dirty-green', 'seams', 'plastic-cloudy', 'folded-wet'] as const
+export const ROOF_STATE_OPTIONS = [
+  'dirty-green',
+  'seams',
+  'plastic-cloudy',
+  'folded-wet',
+  'stiff',
+] as const
 export type RoofState = (typeof ROOF_STATE_OPTIONS)[number]
 
 export const roofState: Question<readonly RoofState[]> = question({
@@ -25,5 +31,6 @@ export const roofState: Question<readonly RoofState[]> = question({
   asked: (r) =>
     is(r, roofKind, 'cloth', 'vinyl') &&
     (history(r) || (service(r, 'roof') && (!wantsPaint(r) || r.value(body) === 'convertible'))),
-  reply: (r) => byWeight(r, roofState, ['folded-wet', 'plastic-cloudy', 'seams', 'dirty-green']),
+  reply: (r) =>
+    byWeight(r, roofState, ['folded-wet', 'plastic-cloudy', 'seams', 'stiff', 'dirty-green']),
 })

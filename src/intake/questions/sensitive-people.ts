@@ -1,6 +1,12 @@
 import { hasMould } from '../conditions'
 import { type Question, question } from '../question'
+import type { Reader } from '../reader'
 import { byYes } from '../reply'
+import { cabinMarks } from './cabin-marks'
+
+/** A smell that strong cleaners or ozone would be used on. */
+const smells = (r: Reader): boolean =>
+  r.value(cabinMarks)?.some((m) => ['smoke', 'milk', 'urine', 'vomit'].includes(m)) === true
 
 export const sensitivePeople: Question<boolean> = question({
   id: 'sensitive-people',
@@ -13,6 +19,9 @@ export const sensitivePeople: Question<boolean> = question({
     [false, 0.7],
   ],
   likelySource: 'own estimate',
-  asked: (r) => hasMould(r),
-  reply: (r) => byYes(r, sensitivePeople),
+  asked: (r) => hasMould(r) || smells(r),
+  reply: (r) => {
+    const said = byYes(r, sensitivePeople)
+    return hasMould(r) ? said : { key: `${said.key}-air` }
+  },
 })

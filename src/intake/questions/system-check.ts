@@ -14,6 +14,7 @@ export const systemCheck: Question<SystemCheck> = question({
   stage: 'narrow',
   kind: 'choice',
   options: SYSTEM_CHECK_OPTIONS,
+  check: true,
   asked: (r) =>
     is(r, finish, 'metallic') &&
     is(r, clothTest, 'colour') &&

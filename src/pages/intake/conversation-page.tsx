@@ -18,6 +18,8 @@ export type ConversationPageProps = {
   readonly progress: { readonly answered: number; readonly expected: number }
   readonly once: string
   readonly canRange: boolean
+  /** The range as things stand, in words, where the studio shows figures. */
+  readonly range?: string
   readonly errors?: readonly FieldError[]
   readonly kept?: Kept
   readonly trap?: Trap
@@ -38,7 +40,7 @@ const Progress: FC<ConversationPageProps> = ({ frame, progress }) => {
   )
 }
 
-const WaysOn: FC<ConversationPageProps> = ({ frame: { words }, id, canRange, question }) => (
+const WaysOn: FC<ConversationPageProps> = ({ frame: { words }, id, canRange, question, range }) => (
   <div class="now">
     {question === null ? (
       <h1 id="q" tabindex={-1}>
@@ -47,6 +49,11 @@ const WaysOn: FC<ConversationPageProps> = ({ frame: { words }, id, canRange, que
     ) : null}
     {canRange ? (
       <>
+        {range ? (
+          <p id="range-now">
+            <b>{range}</b>
+          </p>
+        ) : null}
         <p>{words.say(question === null ? 'page.range.ready' : 'page.range.so-far')}</p>
         <div class="acts">
           <a class={question === null ? 'button' : 'button quiet'} href={paths.range(id)}>

@@ -10,6 +10,7 @@ import { stepNames } from '../quote/quote-lines'
 import { AdjustForm } from './adjust-form'
 import { History, Message, Moves, Reply, Revisions } from './docket-acts'
 import { Asking, OwnQuestions } from './docket-asking'
+import { Doubted } from './docket-doubted'
 import { Facts, LastVisitReadings, OpenThings } from './docket-facts'
 import { DocketLead } from './docket-lead'
 import type { DocketView, MessageView, StaleView, TrialView } from './docket-view'
@@ -92,6 +93,7 @@ export const DocketPage: FC<DocketPageProps> = (p) => {
         {...(p.stale ? { stale: p.stale } : {})}
       />
       {message ? <Message words={words} message={message} /> : null}
+      <Doubted {...acts} />
       <Ways {...p} />
       <Reply {...acts} />
       <OpenThings words={words} docket={docket} />

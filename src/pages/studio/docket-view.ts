@@ -90,6 +90,8 @@ export type DocketView = {
   /** Changes that no longer apply to anything, in words. */
   readonly dropped: readonly string[]
   readonly revisions: readonly RevisionView[]
+  /** Why it may not be from a person; empty when nobody doubts it. */
+  readonly doubts: readonly string[]
   /** A customer's question waiting for a reply. */
   readonly question: string | null
   readonly moves: readonly State[]

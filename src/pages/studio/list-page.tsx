@@ -96,7 +96,7 @@ export const ListPage: FC<ListPageProps> = ({
       <section>
         <h1>{title}</h1>
         <ul class="group-links">
-          {TURNS.map((t) => (
+          {TURNS.filter((t) => t !== 'apart' || counts[t] > 0 || turn === t).map((t) => (
             <li>
               <a
                 href={paths.studioTurn(t)}
@@ -107,6 +107,7 @@ export const ListPage: FC<ListPageProps> = ({
             </li>
           ))}
         </ul>
+        {turn === 'apart' && !found ? <p>{words.say('page.list.apart')}</p> : null}
         {mayOpen ? (
           <div class="acts screen-only">
             <a class="button quiet" href={paths.newDocket}>

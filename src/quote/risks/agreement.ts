@@ -3,15 +3,21 @@ import { peels } from '../../intake/facts/peeling'
 import { vehicleKind } from '../../intake/facts/vehicle-kind'
 import { authority } from '../../intake/questions/authority'
 import { body } from '../../intake/questions/body'
+import { bringHow } from '../../intake/questions/bring-how'
 import { budget } from '../../intake/questions/budget'
 import { cabinState } from '../../intake/questions/cabin-state'
 import { claim } from '../../intake/questions/claim'
 import { dangers } from '../../intake/questions/dangers'
 import { deadline } from '../../intake/questions/deadline'
 import { defects } from '../../intake/questions/defects'
+import { driveConsent } from '../../intake/questions/drive-consent'
+import { insured } from '../../intake/questions/insured'
 import { leather } from '../../intake/questions/leather'
 import { mileage } from '../../intake/questions/mileage'
 import { oneOwner } from '../../intake/questions/one-owner'
+import { otherWork } from '../../intake/questions/other-work'
+import { ownerCheck } from '../../intake/questions/owner-check'
+import { ownerConsent } from '../../intake/questions/owner-consent'
 import { paintHistory } from '../../intake/questions/paint-history'
 import { patina } from '../../intake/questions/patina'
 import { polishedBefore } from '../../intake/questions/polished-before'
@@ -121,7 +127,7 @@ export const agreementRisks: readonly RiskRule[] = [
     least: 0.5,
     when: (r, c) =>
       fires(
-        is(r, oneOwner, 'few', 'many') &&
+        (is(r, oneOwner, 'few', 'many') || is(r, ownerCheck, 'more-owners')) &&
           (is(r, paintHistory, 'original', 'part') || is(r, polishedBefore, 'never')) &&
           atLeast(r, c, 8),
       ),
@@ -169,7 +175,29 @@ export const agreementRisks: readonly RiskRule[] = [
     severity: 'decide',
     weight: 67,
     decision: true,
-    when: (r) => fires(is(r, authority, 'lease-finance', 'not-mine')),
+    when: (r) =>
+      fires(is(r, authority, 'lease-finance', 'not-mine') && r.value(ownerConsent) !== true),
+    source: PRACTICE,
+  },
+  {
+    id: 'other-work',
+    severity: 'decide',
+    weight: 58,
+    decision: true,
+    when: (r) => fires((r.value(otherWork)?.length ?? 0) > 0),
+    source: PRACTICE,
+  },
+  {
+    id: 'no-road',
+    severity: 'know',
+    weight: 50,
+    least: 0.5,
+    when: (r) =>
+      fires(
+        r.value(driveConsent) === false ||
+          r.value(insured) === false ||
+          is(r, bringHow, 'drive-it', 'need-transport'),
+      ),
     source: PRACTICE,
   },
 ]

@@ -4,6 +4,7 @@ import { cabinState } from '../../intake/questions/cabin-state'
 import { dangers } from '../../intake/questions/dangers'
 import { headliner } from '../../intake/questions/headliner'
 import { leather } from '../../intake/questions/leather'
+import { sensitivePeople } from '../../intake/questions/sensitive-people'
 import type { RiskRule } from '../rules'
 import { fires, has, is } from './read'
 
@@ -25,6 +26,17 @@ export const cabinRisks: readonly RiskRule[] = [
     weight: 79,
     when: (r) => fires(has(r, cabinMarks, 'urine', 'vomit')),
     caution: 'body-fluids',
+    source: PRACTICE,
+  },
+  {
+    id: 'gentle-air',
+    severity: 'know',
+    weight: 62,
+    least: 0.5,
+    when: (r) =>
+      fires(
+        r.value(sensitivePeople) === true && has(r, cabinMarks, 'smoke', 'milk', 'urine', 'vomit'),
+      ),
     source: PRACTICE,
   },
   {

@@ -6,6 +6,7 @@ const CABIN_WORK = [
   'leather',
   'headliner',
   'child-seats',
+  'gentle-air',
 ] as const
 
 const MACHINE_WORK = [

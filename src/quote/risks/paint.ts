@@ -5,6 +5,7 @@ import { clothTest } from '../../intake/questions/cloth-test'
 import { colour } from '../../intake/questions/colour'
 import { dangers } from '../../intake/questions/dangers'
 import { defects } from '../../intake/questions/defects'
+import { paintCheck } from '../../intake/questions/paint-check'
 import { paintHistory } from '../../intake/questions/paint-history'
 import { panelMaterial } from '../../intake/questions/panel-material'
 import { services } from '../../intake/questions/services'
@@ -96,7 +97,7 @@ export const paintRisks: readonly RiskRule[] = [
     weight: 72,
     when: (r) =>
       fires(
-        is(r, paintHistory, 'part', 'all') &&
+        (is(r, paintHistory, 'part', 'all') || is(r, paintCheck, 'painted-again')) &&
           has(r, services, 'paint', 'protect') &&
           !freshPaint(r),
       ),

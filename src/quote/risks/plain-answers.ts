@@ -62,6 +62,22 @@ const quiet: Readonly<Record<string, unknown>> = {
   payer: 'me',
   claim: false,
   'where-car': 'bring',
+  'bring-how': 'trailer',
+  'place-has': ['power', 'water', 'roof', 'level'],
+  'drive-consent': true,
+  insured: true,
+  'owner-consent': false,
+  terms: [],
+  keys: [],
+  changes: [],
+  'wheel-marks': [],
+  'protection-when': 'long-ago',
+  'other-work': [],
+  'part-check': 'service-wrong',
+  'roof-check': 'no-soft',
+  'dry-check': true,
+  'damp-check': 'was-damp',
+  'paint-check': 'painted-again',
 }
 
 export const UNSURE = 'unsure'

@@ -14,7 +14,7 @@ export const roofRisks: readonly RiskRule[] = [
     when: (r) =>
       fires(
         is(r, roofKind, 'cloth', 'vinyl') &&
-          !has(r, roofState, 'seams', 'plastic-cloudy', 'folded-wet'),
+          !has(r, roofState, 'seams', 'plastic-cloudy', 'folded-wet', 'stiff'),
       ),
     source: PRACTICE,
   },
@@ -23,7 +23,7 @@ export const roofRisks: readonly RiskRule[] = [
     severity: 'decide',
     weight: 56,
     decision: true,
-    when: (r) => fires(has(r, roofState, 'seams', 'plastic-cloudy', 'folded-wet')),
+    when: (r) => fires(has(r, roofState, 'seams', 'plastic-cloudy', 'folded-wet', 'stiff')),
     source: PRACTICE,
   },
 ]

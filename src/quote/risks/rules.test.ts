@@ -103,6 +103,18 @@ const TABLE: Readonly<
     { ...past, 'where-car': 'at-home' },
     { ...past, 'where-car': 'collect' },
   ],
+  'gentle-air': [
+    { ...family, 'cabin-marks': ['smoke'], 'sensitive-people': true },
+    { ...family, 'cabin-marks': ['smoke'], 'sensitive-people': false },
+  ],
+  'other-work': [
+    { ...past, 'other-work': ['dents'] },
+    { ...past, 'other-work': [] },
+  ],
+  'no-road': [
+    { ...past, 'where-car': 'collect', insured: false },
+    { ...past, 'where-car': 'collect', insured: true },
+  ],
   'film-old': [
     { ...film, 'film-age': 7 },
     { ...film, 'film-age': 6 },

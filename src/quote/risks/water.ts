@@ -22,7 +22,7 @@ export const waterRisks: readonly RiskRule[] = [
     id: 'leak-repaired',
     severity: 'know',
     weight: 60,
-    when: (r) => fires(is(r, wetSource, 'repaired')),
+    when: (r) => fires(is(r, wetSource, 'repaired') && !leakOpen(r)),
     source: 'common practice, no source',
   },
   {

@@ -3,6 +3,8 @@ import { vehicleKind } from '../../intake/facts/vehicle-kind'
 import { dangers } from '../../intake/questions/dangers'
 import { driveState } from '../../intake/questions/drive-state'
 import { filmState } from '../../intake/questions/film-state'
+import { keys } from '../../intake/questions/keys'
+import { PLACE_HAS_OPTIONS, placeHas } from '../../intake/questions/place-has'
 import type { StepRule } from '../rules'
 import { need, sourceOf, withRow } from './need'
 import { step } from './step'
@@ -62,9 +64,25 @@ export const arrival: readonly StepRule[] = [
     source: sourceOf('battery-support'),
     cautions: () => ['battery'],
     need: (r) =>
-      has(r, dangers, 'not-driving') && has(r, driveState, 'flat-battery', 'no-start')
+      has(r, keys, 'weak-battery') ||
+      (has(r, dangers, 'not-driving') && has(r, driveState, 'flat-battery', 'no-start'))
         ? need('battery-support', 1, 'car')
         : null,
+  }),
+  step({
+    id: 'away-set-up',
+    anyVehicle: true,
+    track: 'arrival',
+    order: 108,
+    after: ['check-in'],
+    bay: false,
+    source: sourceOf('away-set-up'),
+    cautions: () => ['electricity-near-water', 'waste'],
+    need: (r) => {
+      const there = r.value(placeHas)
+      if (there === undefined) return null
+      return need('away-set-up', 1 + PLACE_HAS_OPTIONS.length - there.length, 'piece')
+    },
   }),
   step({
     id: 'look-over',

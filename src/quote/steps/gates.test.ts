@@ -150,7 +150,10 @@ describe('water, growth and animals', () => {
     expect(has(wet, ...open)).toEqual(
       expect.arrayContaining(['water-test', 'leak-cover', 'leak-proof', 'drying-start']),
     )
-    expect(has({ ...wet, 'wet-source': 'repaired' }, 'leak-cover', 'leak-proof')).toEqual([])
+    const held = { ...wet, 'wet-source': 'repaired', 'dry-check': true }
+    expect(has(held, 'leak-cover', 'leak-proof')).toEqual([])
+    // A repair from before this water did not hold: the leak is open again.
+    expect(has({ ...held, 'dry-check': false }, 'leak-cover', 'leak-proof')).toHaveLength(2)
     expect(has({ ...wet, 'wet-depth': 'surface' }, 'lift-carpet')).toEqual([])
   })
 

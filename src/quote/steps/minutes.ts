@@ -18,6 +18,7 @@ export const minutes = {
   'film-evidence': row(8, 12, 25),
   'move-car': row(15, 30, 75),
   'battery-support': row(5, 8, 15),
+  'away-set-up': row(10, 15, 30),
   'look-over': row(7, 11, 20, practice),
   'test-area': row(20, 35, 70),
   // The first hours by the clock; what was reached is shown before more are agreed.
@@ -38,6 +39,8 @@ export const minutes = {
   adhesive: row(20, 35, 60, practice),
   'adhesive-bad': row(45, 75, 120, practice),
   stickers: row(6, 12, 30),
+  'wheel-stickers': row(5, 10, 25),
+  'strip-layer': row(20, 35, 70),
   'film-glass': row(120, 200, 300, practice),
   references: row(3, 5, 9),
   readings: row(10, 15, 26, practice),

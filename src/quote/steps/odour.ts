@@ -3,6 +3,7 @@ import { cabinWork } from '../../intake/facts/cabin-scope'
 import { has } from '../../intake/facts/has'
 import { cabinMarks } from '../../intake/questions/cabin-marks'
 import { patina } from '../../intake/questions/patina'
+import { sensitivePeople } from '../../intake/questions/sensitive-people'
 import type { Reader } from '../../intake/reader'
 import type { Context } from '../context'
 import type { StepRule } from '../rules'
@@ -17,6 +18,9 @@ const smells = (r: Reader, c: Context): boolean =>
   has(r, cabinMarks, 'smoke', 'milk', 'urine', 'vomit') &&
   !budgetIsTight(r, c) &&
   !has(r, patina, 'smell')
+
+/** Ozone only where nobody who rides along may be harmed by what is left of it. */
+const ozoned = (r: Reader, c: Context): boolean => smells(r, c) && r.value(sensitivePeople) !== true
 
 /** Odour work is always last: everything in the cabin is dry and clean before it. */
 const cleaned: readonly string[] = [
@@ -65,8 +69,8 @@ export const odour: readonly StepRule[] = [
     cautions: () => ['ozone'],
     // Running and airing, with nobody near the car.
     lag: (r, c) =>
-      smells(r, c) ? { minutes: 240, kind: 'elapsed', blocks: 'bay', why: 'dwell' } : null,
-    need: (r, c) => (smells(r, c) ? need('ozone', 1, 'visit') : null),
+      ozoned(r, c) ? { minutes: 240, kind: 'elapsed', blocks: 'bay', why: 'dwell' } : null,
+    need: (r, c) => (ozoned(r, c) ? need('ozone', 1, 'visit') : null),
   }),
   step({
     id: 'odour-recheck',

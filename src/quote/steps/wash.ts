@@ -1,8 +1,10 @@
 import { hasBodyFilm } from '../../intake/facts/film'
 import { finishSystem } from '../../intake/facts/finish-system'
+import { freshPaint } from '../../intake/facts/fresh-paint'
 import { has } from '../../intake/facts/has'
 import { hasLettering, hasStickers } from '../../intake/facts/lettering'
 import { neglectFactor } from '../../intake/facts/neglect-factor'
+import { layerFactor } from '../../intake/facts/old-layer'
 import { peels } from '../../intake/facts/peeling'
 import { sizeFactor } from '../../intake/facts/size-factor'
 import { isWashed, wants, wantsOutside } from '../../intake/facts/wants'
@@ -94,11 +96,26 @@ export const wash: readonly StepRule[] = [
     },
   }),
   step({
+    id: 'strip-layer',
+    track: 'body',
+    order: 273,
+    after: ['decontamination', 'second-wash', 'wash'],
+    source: sourceOf('strip-layer'),
+    cautions: () => ['product-label', 'solvent'],
+    need: (r) => {
+      const left = paintwork(r) ? layerFactor(r) : 0
+      if (left === 0) return null
+      const system = finishSystem(r)
+      if (system === 'lacquer' || system === 'matte' || freshPaint(r)) return null
+      return need('strip-layer', 1, 'car', sizeFactor(r) * openShare(r) * left)
+    },
+  }),
+  step({
     id: 'clay',
     materials: ['clay'],
     track: 'body',
     order: 276,
-    after: ['decontamination', 'second-wash', 'wash'],
+    after: ['decontamination', 'strip-layer', 'second-wash', 'wash'],
     source: sourceOf('clay'),
     need: (r) => {
       const system = paintwork(r) ? finishSystem(r) : 'matte'
@@ -111,7 +128,7 @@ export const wash: readonly StepRule[] = [
     id: 'dry',
     track: 'body',
     order: 280,
-    after: ['wash', 'shuts', 'second-wash', 'decontamination', 'clay'],
+    after: ['wash', 'shuts', 'second-wash', 'decontamination', 'strip-layer', 'clay'],
     source: sourceOf('dry'),
     need: (r) => (isWashed(r) ? need('dry', 1, 'car', sizeFactor(r)) : null),
   }),

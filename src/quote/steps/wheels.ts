@@ -1,7 +1,9 @@
 import { accessFactor } from '../../intake/facts/access-factor'
+import { has } from '../../intake/facts/has'
 import { is } from '../../intake/facts/is'
 import { wants } from '../../intake/facts/wants'
 import { jacking } from '../../intake/questions/jacking'
+import { wheelMarks } from '../../intake/questions/wheel-marks'
 import { wheels as wheelKind } from '../../intake/questions/wheels'
 import type { Reader } from '../../intake/reader'
 import type { StepRule } from '../rules'
@@ -41,6 +43,17 @@ export const wheels: readonly StepRule[] = [
     need: each('wheels-clean'),
   }),
   step({
+    id: 'wheel-stickers',
+    track: 'wheels',
+    order: 306,
+    after: ['wheels-clean'],
+    kit: ['stands', 'torque-wrench'],
+    source: sourceOf('wheel-stickers'),
+    cautions: () => ['adhesive-solvent'],
+    need: (r) =>
+      off(r) && has(r, wheelMarks, 'stickers') ? need('wheel-stickers', 4, 'wheel') : null,
+  }),
+  step({
     id: 'calipers',
     track: 'wheels',
     order: 308,
@@ -55,7 +68,7 @@ export const wheels: readonly StepRule[] = [
     materials: ['wheel-coating'],
     track: 'wheels',
     order: 312,
-    after: ['wheels-clean', 'calipers', 'wash', 'second-wash', 'stickers'],
+    after: ['wheels-clean', 'wheel-stickers', 'calipers', 'wash', 'second-wash', 'stickers'],
     pausable: false,
     kit: ['stands', 'torque-wrench'],
     source: sourceOf('wheels-coating'),
@@ -71,7 +84,7 @@ export const wheels: readonly StepRule[] = [
     id: 'wheels-on',
     track: 'wheels',
     order: 396,
-    after: ['wheels-off', 'wheels-clean', 'calipers', 'wheels-coating'],
+    after: ['wheels-off', 'wheels-clean', 'wheel-stickers', 'calipers', 'wheels-coating'],
     kit: ['stands', 'torque-wrench'],
     duties: ['torque', 'recheck-distance'],
     source: sourceOf('wheels-on'),

@@ -107,7 +107,6 @@ export type HeadChange = Partial<
     | 'priceLikely'
     | 'priceHigh'
     | 'currency'
-    | 'doubtful'
     | 'jobDate'
     | 'readyDate'
   >
@@ -138,6 +137,7 @@ const headOf = (id: string, docket: Docket, was: Head | undefined, change: HeadC
     docket.state,
     docket.asked || docket.answeredAgain || docket.complained,
     docket.askedAgain.length > 0,
+    docket.doubtful,
   ),
   sortAt: docket.changedAt,
   reference: docket.reference,
@@ -152,7 +152,7 @@ const headOf = (id: string, docket: Docket, was: Head | undefined, change: HeadC
   priceLikely: was?.priceLikely ?? null,
   priceHigh: was?.priceHigh ?? null,
   currency: was?.currency ?? null,
-  doubtful: was?.doubtful ?? false,
+  doubtful: docket.doubtful,
   createdAt: docket.openedAt,
   updatedAt: docket.changedAt,
   ...change,

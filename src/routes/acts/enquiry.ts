@@ -1,3 +1,4 @@
+import type { Doubt } from '../../docket/kinds'
 import { isOpenToAnswers } from '../../docket/states'
 import type { Answer } from '../../intake/answers'
 import { parseValue } from '../../intake/parse'
@@ -143,6 +144,7 @@ export const answerQuestion = (
   q: Question<unknown>,
   given: Given,
   nowYear: number,
+  doubts: readonly Doubt[] = [],
 ) => {
   openToAnswers(desk, q.id)
   askedNow(desk, q)
@@ -160,7 +162,10 @@ export const answerQuestion = (
   const { writes, docket } = write(
     call,
     desk,
-    [{ kind: 'answered', body: { question: q.id, answer: held } }],
+    [
+      { kind: 'answered', body: { question: q.id, answer: held } },
+      ...(doubts.length > 0 ? [{ kind: 'doubted' as const, body: { because: [...doubts] } }] : []),
+    ],
     { ...change, ...listFigures(call, desk, answers) },
   )
   return { answer, answers, docket, writes: [...writes, ...stmts] }

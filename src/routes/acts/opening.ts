@@ -108,6 +108,6 @@ export const openShort = async (call: Call<unknown, unknown, Load>, given: Short
   const now: Desk = { ...opened, answers: { ...opened.answers, ...told } }
   if (now.replayed.needed.length > 0 || !given.consent)
     return { id: made.id, key: made.key, sent: null, desk: now, writes: base }
-  const sent = await submit(call, now, false, head)
+  const sent = await submit(call, now, [], head)
   return { id: made.id, key: made.key, sent, desk: now, writes: [...base, ...sent.writes] }
 }

@@ -1,3 +1,4 @@
+import type { Doubt } from '../../docket/kinds'
 import { script } from '../../intake/script'
 import { enqueue } from '../../store/outbox'
 import { newReference } from '../http/keys'
@@ -11,7 +12,7 @@ import { figuresOf } from './list-figures'
 export const submit = async (
   call: Call<unknown, unknown, Load>,
   desk: Desk,
-  doubtful = false,
+  doubts: readonly Doubt[] = [],
   head: HeadChange = {},
 ) => {
   if (desk.docket.state !== 'answering')
@@ -34,20 +35,20 @@ export const submit = async (
     call,
     desk,
     [
+      ...(doubts.length > 0 ? [{ kind: 'doubted' as const, body: { because: [...doubts] } }] : []),
       { kind: 'submitted', body: { reference, consent: true } },
       { kind: 'estimated', body: { digest, for: 'submission' } },
     ],
     {
       ...head,
       ...figuresOf(made),
-      doubtful,
     },
   )
   const message = enqueue({
     id: call.newId(),
     kind: 'enquiry.received',
     docket: desk.id,
-    payload: { docket: desk.id, reference },
+    payload: { docket: desk.id, reference, ...(docket.doubtful ? { doubtful: true } : {}) },
     dedupe: `received:${desk.id}:${docket.rev}`,
     nextAt: call.now,
   })

@@ -188,7 +188,11 @@ export const enquiryRoutes: readonly Route[] = [
     path: `${base}/:id/submission`,
     rights: 'customer',
     summary: 'Send the enquiry to the studio.',
-    body: z.strictObject({ consent: z.literal(true) }),
+    body: z.strictObject({
+      consent: z.literal(true),
+      /** A site that asks in its own forms and doubts that a person filled them says so here. */
+      doubtful: z.exactOptional(z.boolean()),
+    }),
     answers: { 201: submittedAnswer },
     match: 'optional',
     again: true,
@@ -197,7 +201,7 @@ export const enquiryRoutes: readonly Route[] = [
     act: async (call) => {
       const desk = openDesk(call.loaded)
       checkMatch(call, desk)
-      const sent = await submit(call, desk)
+      const sent = await submit(call, desk, call.body.doubtful ? ['told'] : [])
       return {
         status: 201,
         headers: { etag: `"${sent.docket.rev}"` },

@@ -3,6 +3,7 @@ import { STATES } from '../../docket/states'
 import { selectEstimatesOf } from '../../store/estimates'
 import { sheetFor } from '../acts/agreed'
 import { deskLoad, openDesk } from '../acts/desk'
+import { vouch } from '../acts/doubting'
 import { handOver } from '../acts/handing-over'
 import { dateJob, movesByHand } from '../acts/moving'
 import { reply } from '../acts/replying'
@@ -85,6 +86,27 @@ export const jobRoutes: readonly Route[] = [
           moves: movesByHand(done.docket.state),
           ...(done.message === null ? {} : { message: done.message }),
         },
+      }
+    },
+  }),
+  route({
+    id: 'docket.genuine',
+    face: 'api',
+    method: 'POST',
+    path: `${base}/:id/genuine`,
+    rights: 'owner',
+    summary: 'Say that an enquiry that waits apart is genuine; it joins the others.',
+    body: z.strictObject({}),
+    answers: { 200: stateAnswer },
+    match: 'required',
+    load,
+    act: (call) => {
+      const { docket, writes } = vouch(call, openDesk(call.loaded))
+      return {
+        status: 200,
+        headers: etag(docket.rev),
+        writes,
+        json: { state: docket.state, rev: docket.rev },
       }
     },
   }),

@@ -5,6 +5,7 @@ import { RangePage } from '../../pages/intake/range-page'
 import { paths } from '../../pages/paths'
 import { estimate } from '../../quote/estimate'
 import { type Desk, deskLoad } from '../acts/desk'
+import { signedTime, TRAP } from '../acts/doubting'
 import { questionOf } from '../acts/enquiry'
 import { deskInput } from '../acts/estimating'
 import { openAgain } from '../acts/open-again'
@@ -16,14 +17,19 @@ import { type Any, frameOf, onceOf, page } from './page'
 export const load = ({ params }: { readonly params: Readonly<Record<string, string>> }) =>
   deskLoad(params.id ?? '')
 
-/** A field people do not see; whoever fills it, or is done within seconds, is looked at apart. */
-export const TRAP = { field: 'fax', timeField: 'made' } as const
-export const HURRIED_MS = 6000
-
 export const yearOf = (now: number): number => new Date(now).getUTCFullYear()
 
 export const firstDone = (desk: Desk): boolean =>
   desk.replayed.needed.every((id) => questionOf(id).stage !== 'first')
+
+/** The range in words as soon as there is one, as far as the studio shows figures before it has looked. */
+const rangeNow = (call: Any, desk: Desk): { readonly range?: string } => {
+  const { shows } = call.studio.profile
+  if (shows === 'after-review' || !firstDone(desk) || desk.docket.state !== 'answering') return {}
+  const { low, high } = estimate(deskInput(call.studio, call.now, desk)).offer
+  const key = shows === 'from' ? 'page.range.now.from' : 'page.range.now'
+  return { range: call.studio.words.say(key, shows === 'from' ? { low } : { low, high }) }
+}
 
 type Shown = {
   readonly question?: Question<unknown> | null
@@ -33,7 +39,7 @@ type Shown = {
   readonly status?: number
 }
 
-export const conversation = (call: Any, desk: Desk, shown: Shown = {}) => {
+export const conversation = async (call: Any, desk: Desk, shown: Shown = {}) => {
   const { words } = call.studio
   const question = shown.question === undefined ? desk.replayed.current : shown.question
   const kept =
@@ -56,11 +62,12 @@ export const conversation = (call: Any, desk: Desk, shown: Shown = {}) => {
       progress={desk.replayed.progress}
       once={onceOf(call)}
       canRange={firstDone(desk)}
+      {...rangeNow(call, desk)}
       photos={photoViews(desk, words)}
       setAside={setAsideTexts(desk, words)}
       {...(again ? { again } : {})}
       {...(question?.kind === 'contact'
-        ? { trap: { ...TRAP, time: String(desk.docket.openedAt) } }
+        ? { trap: { ...TRAP, time: await signedTime(desk, call.now) } }
         : {})}
       {...(shown.errors ? { errors: shown.errors } : {})}
       {...(kept ? { kept } : {})}
@@ -104,9 +111,3 @@ const standing = (desk: Desk): string => {
   if (desk.docket.handedOver) return paths.record(desk.id)
   return desk.docket.sent ? paths.quote(desk.id) : paths.range(desk.id)
 }
-
-/** Marks a docket to be looked at apart; it stays on the list and nothing is refused. */
-export const doubt = (docket: string) => ({
-  sql: 'update head set doubtful = 1 where docket = ?',
-  args: [docket],
-})

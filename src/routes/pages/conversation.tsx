@@ -1,19 +1,12 @@
 import { formValue } from '../../intake/form-value'
 import { paths } from '../../pages/paths'
 import { openDesk } from '../acts/desk'
+import { doubtsOf } from '../acts/doubting'
 import { answerQuestion, questionOf } from '../acts/enquiry'
 import { openAgain } from '../acts/open-again'
 import { invalid } from '../http/problem'
 import { type Route, route } from '../route'
-import {
-  afterSending,
-  conversation,
-  doubt,
-  HURRIED_MS,
-  load,
-  TRAP,
-  yearOf,
-} from './conversation-render'
+import { afterSending, conversation, load, yearOf } from './conversation-render'
 import { fieldErrors, formOf, keptOf, orAgain, seeOther } from './page'
 
 export const conversationRoutes: readonly Route[] = [
@@ -73,18 +66,15 @@ export const conversationRoutes: readonly Route[] = [
       const form = formOf(call)
       const question = questionOf(call.params.question ?? '')
       return orAgain(
-        () => {
+        async () => {
           const skipped = question.optional && form.get('skip') !== null
           const given = skipped
             ? { value: null }
             : formValue(question, { get: form.get, getAll: form.all }, call.studio.engine.exponent)
           if (given === undefined) throw invalid([{ pointer: '/value', code: 'ERR_REQUIRED' }])
-          const done = answerQuestion(call, desk, question, given, yearOf(call.now))
-          const hurried =
-            question.kind === 'contact' &&
-            (Boolean(form.get(TRAP.field)) || call.now - desk.docket.openedAt < HURRIED_MS)
-          const writes = hurried ? [...done.writes, doubt(desk.id)] : done.writes
-          return seeOther(paths.conversation(desk.id), { writes })
+          const doubts = question.kind === 'contact' ? await doubtsOf(desk, form, call.now) : []
+          const done = answerQuestion(call, desk, question, given, yearOf(call.now), doubts)
+          return seeOther(paths.conversation(desk.id), { writes: done.writes })
         },
         (problem) =>
           conversation(call, desk, {

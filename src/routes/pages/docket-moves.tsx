@@ -3,6 +3,7 @@ import { typedNumber } from '../../intake/typed-number'
 import { minorFromDecimal } from '../../kernel/currency'
 import { paths } from '../../pages/paths'
 import { checkMatch, openDesk } from '../acts/desk'
+import { vouch } from '../acts/doubting'
 import { eraseLoad, eraseMine } from '../acts/erasing'
 import { dateJob } from '../acts/moving'
 import { reply } from '../acts/replying'
@@ -73,6 +74,20 @@ export const docketMoveRoutes: readonly Route[] = [
       const message = messageView(call, desk, done.message)
       return { ...docketPage(call, now, inForce(now), { message }), writes: done.writes }
     }),
+  }),
+  route({
+    id: 'page.docket.genuine',
+    face: 'page',
+    method: 'POST',
+    path: '/studio/d/:id/genuine',
+    rights: 'owner',
+    summary: 'Say that a doubted enquiry is genuine.',
+    body: 'form',
+    answers: { 303: null },
+    load,
+    act: docketForm((call, desk) =>
+      seeOther(paths.docket(desk.id), { writes: vouch(call, desk).writes }),
+    ),
   }),
   route({
     id: 'page.docket.reply',

@@ -1,4 +1,4 @@
-import type { Adjustment } from '../../docket/kinds'
+import { type Adjustment, type BodyOf, DOUBTS, type Doubt } from '../../docket/kinds'
 import type { Line } from '../../docket/line'
 import { MOVES } from '../../docket/states'
 import { isUnsure } from '../../intake/answers'
@@ -152,6 +152,16 @@ export const madeFor = (
     ? estimate(deskInput(call.studio, call.now, desk, adjustments))
     : null
 
+/** Why it may not be from a person, as far as nobody has vouched for it. */
+const docketDoubts = (desk: Desk): readonly Doubt[] =>
+  desk.docket.doubtful
+    ? DOUBTS.filter((d) =>
+        desk.lines.some(
+          (l) => l.kind === 'doubted' && (l.body as BodyOf<'doubted'>).because.includes(d),
+        ),
+      )
+    : []
+
 /** The docket as the studio looks at it, with the figures of these adjustments. */
 export const docketView = (
   call: Any,
@@ -199,8 +209,10 @@ export const docketView = (
       text: a.text ? (desk.texts.get(a.text) ?? null) : null,
     })),
     contradictions: desk.replayed.answered
-      .filter(({ question }) => question.id === 'year-check' || question.id === 'system-check')
-      .map(({ question, answer }) => answerText(question, answer, words)),
+      .filter(({ question }) => question.check)
+      .map(
+        ({ question, answer }) => `${prompt(question.id)} ${answerText(question, answer, words)}`,
+      ),
     estimate: made,
     offer: made ? offerOf(made) : null,
     adjustments,
@@ -215,6 +227,7 @@ export const docketView = (
     history: history(desk, words),
     own: owner ? ownQuestions(call, desk) : [],
     ownWork: owner ? (call.studio.profile.ownSteps ?? []).map((s) => s.name) : [],
+    doubts: docketDoubts(desk),
     canCorrect: owner && mayCorrect(desk.docket.state),
     canAsk: owner && ASKABLE.includes(desk.docket.state),
     ...ahead(desk),

@@ -75,7 +75,7 @@ export const sendingRoutes: readonly Route[] = [
             throw invalid([{ pointer: '/consent', code: 'ERR_CONSENT' }])
           if (desk.replayed.needed.length > 0)
             return seeOther(paths.question(desk.id, desk.replayed.needed[0] ?? ''))
-          const sent = await submit(call, desk, desk.head?.doubtful ?? false)
+          const sent = await submit(call, desk)
           return seeOther(`/e/${desk.id}/sent`, { writes: sent.writes })
         },
         (problem) => range(call, desk, fieldErrors(call, problem), 422),

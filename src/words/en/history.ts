@@ -11,6 +11,8 @@ export const historyWords: Catalogue = {
   'line.unanswered': 'Took an answer back: {question}',
   'line.photo-added': 'Added a picture.',
   'line.photo-removed': 'Took a picture back.',
+  'line.doubted': 'Put apart: it may not be from a person.',
+  'line.vouched': 'Said to be genuine.',
   'line.submitted': 'Sent to the studio as {reference}.',
   'line.estimated': 'Estimate kept.',
   'line.moved': 'Moved to: {state}.',

@@ -48,8 +48,36 @@ export const openWords: Catalogue = {
   'open.film-older-than-car': 'The film is said to be older than the car: check both years.',
   'open.colour-on-modern-metallic':
     'The cloth took colour from a metallic paint of a year that has clear coat: test again, it may be metal dust.',
-  'open.fresh-but-original':
-    'Paint is said to be fresh and also original: read the gauge and ask again.',
+  'open.said-original':
+    'It is said never to have been painted again, yet something tells of new paint: read the gauge there and ask again.',
+  'open.repair-held': 'The leak is said to be repaired, yet it is wet: test the repair with water.',
+  'open.battery': 'Test the battery, and ask for codes and a second key.',
+  'open.wheel-marks': 'Look for stickers, letters and kerb scrapes on wheels and calipers.',
+  'open.added-parts': 'Look for parts, lamps and wiring added to the car, and for air suspension.',
+  'open.old-layer': 'See by how water runs off whether an old layer is left.',
+  'open.terms': 'Ask whether lease terms or a warranty forbid polishing or coating.',
+  'open.insured':
+    'Ask whether the insurance covers us driving it; until then it stays off the road.',
+  'open.consent-paper': 'Take a copy of the owner’s written consent before anything is polished.',
+  'open.return-terms': 'Read the return terms before anything is polished, stripped or coated.',
+  'open.paint-warranty': 'Read the paint warranty: does polishing or coating end it?',
+  'open.battery-code': 'Have the code for radio or alarm before the battery is disconnected.',
+  'open.one-key': 'There is one key only: hang it up, never leave it in the car.',
+  'open.air-ride': 'Find the lifting mode of the air suspension in the maker’s handbook.',
+  'open.added-wiring': 'Find the added wiring and lamps, and try them with the owner.',
+  'open.body-kit': 'Look at the edges of added parts; a gauge reads no paint on plastic.',
+  'open.kerbed': 'Photograph every kerb scrape on the wheels.',
+  'open.caliper-letters': 'Mask the letters on the calipers before cleaner or coating.',
+  'open.repaint-first': 'Settle which panels will be painted: no coating or film on those.',
+  'open.dents-first': 'See that the dents are out before the paint is polished.',
+  'open.glass-first': 'See that the new glass is in before paint round it is worked on.',
+  'open.upholsterer': 'Settle which covers an upholsterer takes off: those are not cleaned.',
+  'open.workshop-first': 'Ask when the repairs are done, and whether oil or grease follows them.',
+  'open.transport': 'Agree how the car comes: it must not be driven here.',
+  'open.damp-below': 'It was damp once: compare with a dry place below carpet and padding.',
+  'open.damp-place': 'It is damp somewhere: find where before the mould is touched.',
+  'open.damp-hidden': 'Mould without known damp: look under carpet, lining and spare wheel.',
+  'open.roof-under': 'Look at the soft roof under the hard one with the owner.',
   'open.owned-before-built':
     'The car is said to be owned from before it was built: check both years.',
   'open.first-owner-later':

@@ -11,6 +11,7 @@ export const problemWords: Catalogue = {
   'problem.not-now': 'That cannot be done as things stand.',
   'problem.not-now.sent':
     'The enquiry has been sent, so its answers no longer change. Write to the studio instead.',
+  'problem.not-now.not-doubted': 'Nobody doubts this enquiry.',
   'problem.not-now.question': 'This question is not asked as things stand.',
   'problem.not-now.missing': 'Some answers are still missing.',
   'problem.not-now.state':

@@ -23,7 +23,7 @@ const asked: Catalogue = flatQuestions({
     },
   },
   dangers: {
-    prompt: 'Is any of this true of it?',
+    prompt: 'Is any of this true of your car?',
     why: 'These eight can do harm if we learn of them too late. Tick all that fit, or none.',
     o: {
       'fresh-paint': ['Painted in the last few months', 'One panel is enough.'],
@@ -149,7 +149,7 @@ const asked: Catalogue = flatQuestions({
   'cloth-test': {
     prompt: 'Does a cloth take on the colour of the car?',
     why: 'It tells whether clear lacquer lies over the colour or not.',
-    how: 'Next time you wax, or with a damp white cloth and a little wax on a small low spot: look at the cloth.',
+    how: 'Next time you wax, or with a damp white cloth and a little wax on a small low spot: look at the cloth. Not where paint lifts or cracks.',
     o: {
       colour: 'Yes, the cloth takes the colour',
       clean: 'No, only grey dirt',
@@ -285,7 +285,7 @@ const asked: Catalogue = flatQuestions({
   },
   'sensitive-people': {
     prompt: 'Does someone with asthma, an infant, or someone in weak health ride in it?',
-    why: 'Then we draw the line for mould much tighter.',
+    why: 'Then our limit for mould is much tighter, and we use neither scent nor ozone.',
   },
   'roof-kind': {
     prompt: 'What is the roof made of?',
@@ -484,6 +484,7 @@ const asked: Catalogue = flatQuestions({
       seams: 'Seams or holes coming open',
       'plastic-cloudy': 'The plastic window is cloudy',
       'folded-wet': 'It was folded away wet',
+      stiff: 'It has not been folded for a year or more',
     },
   },
   'readings-before': {
@@ -627,6 +628,137 @@ const asked: Catalogue = flatQuestions({
     prompt: 'What is the vehicle number?',
     why: 'It tells the year, and gets the right parts.',
     how: 'It has 17 letters and digits: in the papers, or low behind the windscreen.',
+  },
+  'part-check': {
+    prompt: 'A vehicle of this kind has no such part as a rule. Which is it?',
+    why: 'A motorcycle has no cabin, and a boat no wheels. We would rather ask than guess.',
+    o: {
+      'service-wrong': 'I ticked one work too many',
+      'body-wrong': 'It is another kind of vehicle',
+      'both-right': ['Both are right', 'A fairing with a roof, or the trailer of the boat.'],
+    },
+  },
+  'roof-check': {
+    prompt: 'You told us of a soft roof, and of a hard one. Which is it?',
+    why: 'A soft roof may hide under a hard one, and wants another way of cleaning.',
+    o: {
+      'under-hard': 'The soft roof lies under the hard one',
+      'no-soft': 'There is only the hard roof',
+    },
+  },
+  'dry-check': {
+    prompt: 'Was the leak repaired after this water came in?',
+    why: 'A repaired leak and a wet carpet do not go together, unless the water is older.',
+  },
+  'damp-check': {
+    prompt: 'Mould needs damp, and you did not tick damp. Where may it come from?',
+    why: 'Mould that is cleaned comes back where the damp stays.',
+    how: 'Lay kitchen paper under a mat and press it with your foot for 30 seconds.',
+    o: {
+      'damp-now': ['It is damp somewhere', 'The paper gets wet, or windows mist over.'],
+      'was-damp': 'It was damp once and has dried',
+      'never-damp': 'I have never found any damp',
+    },
+  },
+  'owner-consent': {
+    prompt: 'Has the owner or lender agreed in writing?',
+    why: 'Without it we start nothing that cannot be undone.',
+  },
+  'paint-check': {
+    prompt: 'You said it was not painted again, yet something tells of new paint. Which is it?',
+    why: 'New paint is tested apart and sealed later, so both cannot be left standing.',
+    o: {
+      'painted-again': 'Some of it was painted again',
+      'never-painted': 'None of it was, I am sure',
+    },
+  },
+  keys: {
+    prompt: 'Is any of this true of keys and battery?',
+    why: 'Doors and lamps are on for hours while we work.',
+    o: {
+      'weak-battery': 'The battery goes flat when it stands',
+      'code-needed': 'The radio or alarm asks for a code without power',
+      'one-key': 'There is only one key',
+    },
+  },
+  'wheel-marks': {
+    prompt: 'Is any of this on the wheels?',
+    why: 'What is stuck on has to come off, or be masked, before cleaning and coating.',
+    o: {
+      stickers: 'Stickers on the rims',
+      kerbed: 'Scrapes from kerbs',
+      'caliper-letters': 'Letters on the brake calipers',
+    },
+  },
+  'protection-when': {
+    prompt: 'When was it put on?',
+    why: 'A young layer holds. An old one is mostly gone.',
+    o: {
+      'this-year': 'Within the last year',
+      'some-years': 'One to five years ago',
+      'long-ago': 'Longer ago',
+    },
+  },
+  changes: {
+    prompt: 'Has any of this been added to the car?',
+    why: 'Added parts are lifted, washed and masked in their own way.',
+    o: {
+      'air-ride': 'Air suspension',
+      'added-wiring': 'Lamps or wiring outside or under the bonnet',
+      'body-kit': 'Spoilers, arches or other parts stuck or screwed on',
+    },
+  },
+  'other-work': {
+    prompt: 'Is other work planned, or needed?',
+    why: 'What comes first saves doing ours twice.',
+    o: {
+      repaint: 'Painting, even of one panel',
+      dents: 'Taking out dents',
+      glass: 'New glass',
+      upholstery: 'Seats, lining or roof at an upholsterer',
+      workshop: 'Repairs in a workshop',
+    },
+  },
+  'owner-check': {
+    prompt: 'The years of the car and of its owners do not fit. Which is it?',
+    why: 'How old its paint is, and what is hearsay, hang on these.',
+    o: {
+      'since-wrong': 'The year I got it is wrong',
+      'car-year-wrong': 'The year of the car is wrong',
+      'more-owners': 'It had owners before me',
+    },
+  },
+  terms: {
+    prompt: 'Do papers limit what may be done to it?',
+    why: 'Polishing, stripping or a coating may break them, and we cannot undo it.',
+    how: 'Look in the lease, or in the service book under paint or rust.',
+    o: {
+      'return-terms': 'Terms for giving it back',
+      'paint-warranty': 'A warranty on paint or rust',
+    },
+  },
+  'bring-how': {
+    prompt: 'It does not drive as it should. How will you bring it?',
+    why: 'A car that does not stop or steer can hurt somebody on the way.',
+    o: {
+      trailer: 'On a trailer or transporter',
+      'need-transport': 'I do not know yet',
+      'drive-it': 'I would drive it',
+    },
+  },
+  'place-has': {
+    prompt: 'What is there where the car stands?',
+    why: 'What is missing we bring, or that work is done in our bay.',
+    o: {
+      power: 'A power socket within reach',
+      water: 'A water tap',
+      roof: ['A roof over it', 'Garage, hall or carport.'],
+      level: 'Firm, level ground',
+    },
+  },
+  insured: {
+    prompt: 'Is it insured for us to drive it on the road?',
+    why: 'Some policies name the drivers. Without cover it stays off the road.',
   },
   contact: {
     prompt: 'How can we reach you?',

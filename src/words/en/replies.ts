@@ -203,6 +203,9 @@ export const repliesEn: Catalogue = flatReplies({
     unsure: 'Then we plan for both, and no price is firm before we have seen it.',
   },
   'sensitive-people': {
+    'yes-air': 'Then no scent and no ozone, and it is aired before they ride in it again.',
+    'no-air': 'Then stronger means against the smell are open to us, aired out afterwards.',
+    'unsure-air': 'Please ask at home. Until we know, we leave scent and ozone away.',
     yes: 'Then they should stay out of it. Mould beyond a small spot goes to a specialist.',
     no: 'Noted. We still wear masks, and say plainly that it may come back.',
     unsure: 'Then we keep to the tighter limit, to be safe.',
@@ -355,6 +358,7 @@ export const repliesEn: Catalogue = flatReplies({
       'Cloudy plastic clears a little at best, and splits when cold. We do not fold it.',
     seams: 'Open seams are for an upholsterer. We clean around them.',
     'dirty-green': 'That takes two washes and a full dry day before proofing.',
+    stiff: 'Then it stays as it is. Old folds can crack when they move.',
     none: 'Then one wash, a day to dry, and proofing.',
     unsure: 'We look along the seams before any brush.',
   },
@@ -480,6 +484,97 @@ export const repliesEn: Catalogue = flatReplies({
   vin: {
     given: 'Thank you. That checks the year and the parts we order.',
     none: 'We read it off the car when it comes.',
+  },
+  'part-check': {
+    'service-wrong': 'Then we leave it out. Change what you would like done above, to be exact.',
+    'body-wrong': 'Please change the kind of vehicle above, so that we count the right panels.',
+    'both-right': 'Then we look at it together before that part gets a price.',
+  },
+  'roof-check': {
+    'under-hard': 'Then we lift nothing ourselves, and look under it with you.',
+    'no-soft': 'Then the roof counts as paint, and no proofing is reckoned.',
+  },
+  'dry-check': {
+    yes: 'Then the carpet is dried first, after a water test of the repair.',
+    no: 'Then the repair did not hold, and we treat the leak as open.',
+    unsure: 'Then we test it with water before we name a price for cleaning.',
+  },
+  'damp-check': {
+    'damp-now':
+      'Please tick damp in the first question too, so that we ask where. It comes before the mould.',
+    'was-damp': 'Then we measure whether it is dry below as well, and clean after that.',
+    'never-damp': 'Then we look for hidden damp under carpet and lining before we clean.',
+    unsure: 'Then we measure for damp on arrival. The mould waits for the result.',
+  },
+  'owner-consent': {
+    yes: 'Good. Please bring that paper, and we keep a copy with the docket.',
+    no: 'Then polishing and coating wait for it. Washing and looking may begin.',
+  },
+  'paint-check': {
+    'painted-again': 'Then we look for those panels with the gauge, and test them apart.',
+    'never-painted': 'Then the gauge decides. If it reads thick, we stop and show you.',
+    unsure: 'Then we take it as painted again until the gauge says otherwise.',
+  },
+  keys: {
+    'weak-battery': 'Then we keep it on a battery support, by the maker’s rules.',
+    'code-needed': 'Please bring the code. Until we have it, the battery stays connected.',
+    'one-key': 'Then it hangs in one place with your name, and nobody locks it in.',
+    none: 'Good: nothing to plan for there.',
+    unsure: 'Then we test the battery on arrival, before doors stand open for hours.',
+  },
+  'wheel-marks': {
+    stickers: 'We warm and lift them, wheel by wheel. What is under them has kept its shade.',
+    kerbed: 'Scrapes stay: filling and painting them is a wheel shop’s work.',
+    'caliper-letters': 'We mask the letters, and keep cleaner and coating off them.',
+    none: 'Then the rims can be cleaned and coated as they are.',
+    unsure: 'We look when the wheels are off, before any cleaner.',
+  },
+  'protection-when': {
+    'this-year': 'A young layer must come off by polishing, and that takes longest.',
+    'some-years': 'Then patches of it are left. We find them by how water runs off.',
+    'long-ago': 'Then most of it has worn away, and a wash takes the rest.',
+    unsure: 'The first wash shows by how water runs off.',
+  },
+  changes: {
+    'air-ride': 'Then it is lifted only in the mode its maker names. Please show us how.',
+    'added-wiring': 'Then no jet goes near it, and we try its lamps with you before and after.',
+    'body-kit': 'Stuck-on edges can lift. We wash them by hand and read no paint there.',
+    none: 'Then it is lifted and washed as it left the factory.',
+    unsure: 'We walk round it for added parts before water and lift.',
+  },
+  'other-work': {
+    repaint: 'Paint first, then months of rest, then wax or coating. We plan around it.',
+    dents: 'Dents come out before we polish, so that it is polished once.',
+    glass: 'Glass first: its primer and cutting wire mark fresh paint work.',
+    upholstery: 'Then we clean what stays, and not what is being replaced.',
+    workshop: 'Repairs first. Oily hands on a fresh coating cost you the shine.',
+    none: 'Then nothing has to wait for another trade.',
+  },
+  'owner-check': {
+    'since-wrong': 'Please change that year above. Until then we trust none of its past.',
+    'car-year-wrong': 'Please change the year of the car above: the paint hangs on it.',
+    'more-owners': 'Then what came before you is hearsay, and readings decide.',
+  },
+  terms: {
+    'return-terms': 'Then we ask for those terms before we polish, coat or strip anything.',
+    'paint-warranty': 'Then ask whether polishing or coating ends it. We wait for the answer.',
+    none: 'Then only the paint itself sets the limits.',
+    unsure: 'Please look before the day. We do nothing that cannot be undone until then.',
+  },
+  'bring-how': {
+    trailer: 'Good. We need to know its length, and push it the last yards together.',
+    'need-transport': 'Then ask for a transporter early. It may decide the day.',
+    'drive-it': 'Please do not, until a workshop has looked at it. A trailer is safer.',
+  },
+  'place-has': {
+    all: 'Then washing and light work can be done there. Coating still depends on dust and cold.',
+    open: 'Without a roof we neither polish nor coat there. We wash and clean, if it is dry.',
+    lacks: 'We would have to bring what is missing: {lacks:words}. That adds time.',
+  },
+  insured: {
+    yes: 'Thank you. We note who drove and how far.',
+    no: 'Then it stays off the road, and a transporter or you move it.',
+    unsure: 'Please ask your insurer. Until then it stays off the road.',
   },
   contact: {
     email: 'Thank you. The quote comes by mail, with every reason beside its line.',

@@ -305,6 +305,12 @@ export const riskWords: Catalogue = {
   'risk.body-fluids.bench':
     'Wear gloves, mask and eye protection. Use an enzyme product or disinfectant by its label; no compressed air, no steam before it.',
 
+  'risk.gentle-air': 'Someone sensitive rides in it, so we go without scent and ozone.',
+  'risk.gentle-air.means':
+    'Ozone and strong perfumes can trouble asthma and small lungs, so the smell is fought at its source only. More of it may stay.',
+  'risk.gentle-air.bench':
+    'No ozone, no scent, no fogging. Mild cleaners by their label, doors open until it is dry, smell it again next day.',
+
   'risk.pet-hair': 'Pet hair comes out to about nine tenths.',
   'risk.pet-hair.means':
     'Short hair woven into tight carpet is the slowest work in a cabin. The last tenth can take longer than all the rest, so we stop at about 90 % unless you ask for more.',
@@ -490,6 +496,19 @@ export const riskWords: Catalogue = {
     'Start nothing that cannot be undone without written consent from the owner.',
   'risk.whose-car.decision':
     'Get the owner’s consent in writing, and say who decides about extras.',
+
+  'risk.other-work': 'Another trade has to do its part before or after us.',
+  'risk.other-work.means':
+    'Painting, dents, glass and repairs come before polishing and protection, or our work is done twice. Their dates move ours.',
+  'risk.other-work.bench':
+    'Ask what is done and by whom. Touch no panel, glass or seat another trade still has to work on.',
+  'risk.other-work.decision': 'Choose whether they come first, or what we leave out until then.',
+
+  'risk.no-road': 'The car does not drive on the road while it is with us.',
+  'risk.no-road.means':
+    'Without your yes, cover for our drivers, or sound brakes, it comes and goes on a trailer. We cannot try the wheels on the road.',
+  'risk.no-road.bench':
+    'Move it in the yard only. Tell the owner to have the wheel nuts checked after the first miles, as the maker says.',
 }
 
 /** What can hurt someone; every one defers to who has the last word. */

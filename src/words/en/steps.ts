@@ -14,6 +14,9 @@ export const stepWords: Catalogue = {
   'step.battery-support': 'Battery support',
   'step.battery-support.do':
     'Connect the support as the maker says. Label it on the steering wheel.',
+  'step.away-set-up': 'Setting up at your place',
+  'step.away-set-up.do':
+    'Bring what is missing: power, water, cover, boards. Lay cables and hoses where nobody trips. Catch the waste water.',
   'step.look-over': 'Look-over with the owner',
   'step.look-over.do':
     'Walk round under the lamp together. Name each mark that stays. Write it down.',
@@ -111,6 +114,9 @@ export const stepWords: Catalogue = {
   'step.stickers.do': 'Owner’s yes first. Warm, plastic blade, remover, wipe.',
   'step.film-glass': 'Film off glass',
   'step.film-glass.do': 'Steam or heat, pull whole, wet the glue. No blade on heater lines.',
+  'step.strip-layer': 'Old coating or silicone off',
+  'step.strip-layer.do':
+    'Watch how water runs. Strip what still beads, one panel at a time, and wipe. Mark what stays.',
   'step.second-wash': 'Second wash',
   'step.second-wash.do': 'Wash again until no glue, solvent or crumb is left.',
   'step.decontamination': 'Decontamination',
@@ -126,6 +132,9 @@ export const stepWords: Catalogue = {
   'step.wheels-off': 'Wheels off',
   'step.wheels-off.do':
     'Mark each wheel’s place. Crack nuts on the ground. Stands under the maker’s points, then wheels off.',
+  'step.wheel-stickers': 'Stickers off the rims',
+  'step.wheel-stickers.do':
+    'Warm, lift with a plastic blade, wipe the glue away. No blade on lacquer.',
   'step.wheels-clean': 'Wheels cleaned off the car',
   'step.wheels-clean.do': 'Barrel, back, face. Look for cracks and bends. Nut seats clean and dry.',
   'step.calipers': 'Calipers and hubs',
