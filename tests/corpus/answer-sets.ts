@@ -7,6 +7,44 @@ import { answerWith, anyAnswer, levelsOf, shows } from './levels'
 import { type Draw, draws } from './random'
 import { walk } from './walk'
 
+/** Questions whose answer decides whether another one is asked. */
+const parentsOf = (s: Script, samples: readonly Answers[]): ReadonlySet<string> => {
+  const parents = new Set<string>()
+  for (const answers of samples)
+    for (const q of s.questions) {
+      const inner = reader(answers)
+      const note = (id: string) => parents.add(id)
+      q.asked({
+        asks: inner.asks,
+        value: (x) => {
+          note(x.id)
+          return inner.value(x)
+        },
+        as: (x, seen) => {
+          note(x.id)
+          return inner.as(x, seen)
+        },
+        unsettled: (x) => {
+          note(x.id)
+          return inner.unsettled(x)
+        },
+      })
+    }
+  return parents
+}
+
+/**
+ * Which two questions are tried in every pair of their levels: where one decides what else is asked,
+ * and all that come before the first range. The rest meet as chance has it.
+ */
+const pairing = (s: Script): ((q: Question<unknown>, p: Question<unknown>) => boolean) => {
+  const draw = draws(3)
+  const some = Array.from({ length: 60 }, () => walk(s, (q) => anyAnswer(q, draw)))
+  const parents = parentsOf(s, some)
+  return (q, p) =>
+    parents.has(q.id) || parents.has(p.id) || (q.stage === 'first' && p.stage === 'first')
+}
+
 /** What is only passed on as it was said: no rule asks what else was answered beside it. */
 const PASSED_ON: readonly Kind[] = ['text', 'photos', 'contact', 'vin']
 
@@ -20,6 +58,12 @@ export const pairLedger = (script: Script) => {
   const number = (q: string, level: string): number => at.get(`${q}=${level}`) ?? 0
   const numbersOf = (q: Question<unknown>, a: Answer): readonly number[] =>
     shows(q, a).flatMap((level) => at.get(`${q.id}=${level}`) ?? [])
+  const wanted = pairing(script)
+  s.questions.forEach((q, i) => {
+    for (const p of s.questions.slice(i + 1))
+      for (const a of wanted(q, p) ? [] : levelsOf(q))
+        for (const b of levelsOf(p)) shown[number(q.id, a) * at.size + number(p.id, b)] = 1
+  })
   return {
     numbersOf,
     has: (q: string, a: string, p: string, b: string): boolean =>
@@ -61,32 +105,6 @@ export const pairLedger = (script: Script) => {
       return best
     },
   }
-}
-
-/** Questions whose answer decides whether another one is asked. */
-const parentsOf = (s: Script, samples: readonly Answers[]): ReadonlySet<string> => {
-  const parents = new Set<string>()
-  for (const answers of samples)
-    for (const q of s.questions) {
-      const inner = reader(answers)
-      const note = (id: string) => parents.add(id)
-      q.asked({
-        asks: inner.asks,
-        value: (x) => {
-          note(x.id)
-          return inner.value(x)
-        },
-        as: (x, seen) => {
-          note(x.id)
-          return inner.as(x, seen)
-        },
-        unsettled: (x) => {
-          note(x.id)
-          return inner.unsettled(x)
-        },
-      })
-    }
-  return parents
 }
 
 /**
@@ -177,6 +195,6 @@ let made: readonly Answers[] | undefined
 
 /** The answer sets every part of the engine is tried on; always the same, made once a run. */
 export const answerSets = (): readonly Answers[] => {
-  made ??= build(script, draws(20_260), 2_700)
+  made ??= build(script, draws(20_260), 2_000)
   return made
 }

@@ -256,6 +256,5 @@ describe('a pseudo-locale', () => {
     clean((await form(`/e/${id}/answers/no-such-question`, 'value=1', cookie)).html, 'no question')
     clean((await form(`/e/${id}/answers/mould-area`, 'value=coin', cookie)).html, 'not asked now')
     clean((await form(`/e/${id}/submission`, '', cookie)).html, 'sent without consent')
-    clean(await get('/no/such/page', ''), 'no page')
   })
 })
