@@ -4,7 +4,7 @@ import type { Context } from '../../src/quote/context'
 import { estimate } from '../../src/quote/estimate'
 import { events } from '../../src/quote/events'
 import { runEvent, runStep } from '../../src/quote/needs'
-import { meanMinutes, planOf } from '../../src/quote/plan-of'
+import { meanMinutes, planOf, tasksOf } from '../../src/quote/plan-of'
 import { refusalsOf } from '../../src/quote/refusals'
 import { pickNotes, risks } from '../../src/quote/risks'
 import { spread } from '../../src/quote/spread'
@@ -44,7 +44,9 @@ const measure = (answers: Answers, runs: number) => {
   const times = {
     estimate: timed(runs, whole),
     spread: timed(runs, () => spread(docket)),
-    plan: timed(runs, () => planOf(planned, settings, '2026-06-02', settings.people, ratios)),
+    plan: timed(runs, () =>
+      planOf({ tasks: tasksOf(planned), labour: ratios }, settings, '2026-06-02', settings.people),
+    ),
     notes: timed(runs, () => pickNotes(risks, answers, context)),
   }
   const began = performance.now()

@@ -4,6 +4,7 @@ import { type Bench, foldBench, WORK_KINDS } from './bench'
 import type { BodyOf } from './kinds'
 import type { Line } from './line'
 import { sorted } from './order'
+import { foldPaid, type Paid } from './paid'
 import { foldReIssued, type ReIssued } from './re-issued'
 import type { State } from './states'
 import { foldToldAfter, type ToldAfter } from './told-after'
@@ -24,7 +25,8 @@ export type Extra = BodyOf<'extra-asked'> & {
 
 export type Docket = AskedAgain &
   ToldAfter &
-  ReIssued & {
+  ReIssued &
+  Paid & {
     readonly id: string
     /** Number of lines; the guard of the next office line. */
     readonly rev: number
@@ -203,6 +205,7 @@ export const fold = (lines: readonly Line[]): Docket => {
     ...d,
     ...foldAskedAgain(office),
     ...foldToldAfter(office),
+    ...foldPaid(office),
     ...foldReIssued(office),
     id: lines[0]?.docket ?? '',
     rev: lines.reduce((most, l) => Math.max(most, l.seq), 0),

@@ -2,6 +2,7 @@ import * as z from 'zod'
 import { adjustment } from './adjustment'
 import { day, id, maybe, minor, minutes, text, words } from './line-shapes'
 import { measures, offer, quoteOption } from './offer-shape'
+import { planned } from './planned'
 import { reIssueDecided, reIssued } from './re-issued-kinds'
 import { STATES } from './states'
 
@@ -98,6 +99,15 @@ export const officeKinds = {
     people: z.int().min(1).max(6),
     readyLikely: z.string().max(40),
     readyCautious: z.string().max(40),
+    planned: maybe(planned),
+    /** Moved because these jobs, dated before it, are late. */
+    follows: maybe(z.array(id).max(40)),
+  }),
+  /** Money the studio wrote down as received, or given back; nothing is paid through the program. */
+  paid: z.strictObject({
+    what: z.enum(['deposit', 'part', 'rest', 'back']),
+    amount: minor.min(1),
+    on: day,
   }),
   'extra-asked': z.strictObject({
     extra: id,

@@ -14,10 +14,7 @@ const bench = (more: Partial<InHandBench> = {}, done: readonly string[] = []) =>
   done: (id: string) => done.includes(id),
 })
 
-const of = (steps: readonly EstimateStep[], more: object = {}) => ({
-  estimate: { steps },
-  ...more,
-})
+const of = (steps: readonly EstimateStep[], more: object = {}) => ({ steps, ...more })
 
 describe('inHandOf', () => {
   it('asks once for what two steps need, and says for which', () => {
@@ -68,8 +65,8 @@ describe('inHandOf', () => {
   })
 
   it('names an outside trade as the quote did', () => {
-    const sublets = [{ step: 'own:trimmer', name: 'Headliner by a trimmer' }]
-    const [trade] = inHandOf(of([step('own:trimmer')], { sublets }), bench(), '2026-07-15')
+    const trades = { 'own:trimmer': 'Headliner by a trimmer' }
+    const [trade] = inHandOf(of([step('wash')], { trades }), bench(), '2026-07-15')
     expect(trade).toMatchObject({
       what: 'trade',
       thing: 'Headliner by a trimmer',

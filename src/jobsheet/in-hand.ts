@@ -1,4 +1,4 @@
-import type { Estimate } from '../quote/estimate-types'
+import type { EstimateStep } from '../quote/estimate-types'
 import { steps as catalogue } from '../quote/steps'
 import { addDaysText } from '../quote/working-day'
 import type { Supply, WantedKind } from './supply'
@@ -48,6 +48,21 @@ export type InHandBench = {
   >
 }
 
+export type Needed = {
+  readonly steps: readonly Pick<EstimateStep, 'id' | 'materials' | 'duties'>[]
+  /** The answer to `locking-key`; undefined where it is not known. */
+  readonly lockingKey?: unknown
+  /** Work of outside trades, by its line of the quote. */
+  readonly trades?: Readonly<Record<string, string>> | undefined
+}
+
+/** What the catalogue says a step uses, for steps known by their id only. */
+export const stepsById = (ids: readonly string[]): Needed['steps'] =>
+  ids.map((id) => {
+    const rule = catalogue.find((r) => r.id === id)
+    return { id, materials: rule?.materials ?? [], duties: rule?.duties ?? [] }
+  })
+
 type Derived = Pick<WantedItem, 'item' | 'what' | 'thing' | 'steps'>
 
 /** Bought for this one car; everything else a step uses is a product that stands on a shelf. */
@@ -61,23 +76,19 @@ const LOCKING: Readonly<Record<string, Pick<WantedItem, 'item' | 'what'> | null>
 
 const isOutside = (id: string): boolean => catalogue.some((r) => r.id === id && r.outside === true)
 
-const fromSteps = (
-  estimate: Pick<Estimate, 'steps'>,
-  lockingKey: unknown,
-  sublets: readonly { readonly step: string; readonly name: string }[],
-): readonly Derived[] => {
+const fromSteps = ({ steps, lockingKey, trades }: Needed): readonly Derived[] => {
   const found = new Map<string, Derived>()
   const add = (step: string, item: string, what: WantedKind, thing: string | null = null): void => {
     const was = found.get(item)
     found.set(item, { item, what, thing, steps: [...(was?.steps ?? []), step] })
   }
-  for (const step of estimate.steps) {
+  for (const [step, thing] of Object.entries(trades ?? {}))
+    found.set(`trade:${step}`, { item: `trade:${step}`, what: 'trade', thing, steps: [] })
+  for (const step of steps) {
     for (const material of step.materials)
       add(step.id, `material:${material}`, FOR_THIS_CAR.has(material) ? 'part' : 'product')
     if (step.duties.includes('clips')) add(step.id, 'part:clips', 'part')
-    const sublet = sublets.find((s) => s.step === step.id)
-    if (sublet) add(step.id, `trade:${step.id}`, 'trade', sublet.name)
-    else if (isOutside(step.id)) add(step.id, `trade:${step.id}`, 'trade')
+    if (isOutside(step.id)) add(step.id, `trade:${step.id}`, 'trade')
     if (step.id !== 'wheels-off') continue
     const key = LOCKING[String(lockingKey)]
     if (key !== null) add(step.id, key?.item ?? 'key:locking-nut', key?.what ?? 'key')
@@ -90,19 +101,14 @@ const fromSteps = (
  * down itself. `start` is the day the work begins; with it each has a last day to order.
  */
 export const inHandOf = (
-  from: {
-    readonly estimate: Pick<Estimate, 'steps'>
-    /** The answer to `locking-key`; undefined where it is not known. */
-    readonly lockingKey?: unknown
-    readonly sublets?: readonly { readonly step: string; readonly name: string }[]
-  },
+  from: Needed,
   bench: InHandBench & {
     readonly done: (step: string) => boolean
   },
   start: string | null,
   lead: Readonly<Record<WantedKind, number>> = LEAD_DAYS,
 ): readonly WantedItem[] => {
-  const derived = fromSteps(from.estimate, from.lockingKey, from.sublets ?? [])
+  const derived = fromSteps(from)
   const known = new Set(derived.map((d) => d.item))
   const own = Object.entries(bench.wanted).flatMap(([item, w]): readonly Derived[] =>
     known.has(item) || w.what === undefined || w.thing === undefined

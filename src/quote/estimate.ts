@@ -1,5 +1,4 @@
 import type { Answers } from '../intake/answers'
-import { isUnsure } from '../intake/answers'
 import { script } from '../intake/script'
 import { session } from '../intake/session'
 import { type Adjusted, type Adjustment, adjustSteps } from './adjustment'
@@ -13,16 +12,17 @@ import { openPointsOf } from './open-points'
 import type { Gauge, PaintInput, PaintSet } from './paint'
 import { paintLines } from './paint-lines'
 import { levelOf, measuredOf, type PaintOf, paintOf } from './paint-of'
-import { likeliest, meanMinutes, planOf } from './plan-of'
+import { likeliest, meanMinutes, type Planning, planOf, tasksOf } from './plan-of'
 import { offerReasons, planReasons } from './reasons'
 import { refusals } from './refusals'
 import { pickNotes, risks } from './risks'
 import { runAll } from './run-all'
 import { setUpMinutes } from './set-up'
-import { narrowing, type Spread, spread, sumsOf } from './spread'
+import { narrowing, spread, sumsOf } from './spread'
 import { spreadOf } from './spread-of'
 import { couldAddOf, estimateSteps } from './step-lines'
 import { turnedDownOf } from './turned-down'
+import { budgetOf, deadlineOf } from './wishes'
 import { addDaysText } from './working-day'
 
 /** Raised whenever the same inputs may give other figures. */
@@ -61,11 +61,6 @@ const range = (s: {
 /** A step stands in the estimate from this chance on; below it, it is something that could add. */
 const LIKELY_ENOUGH = 0.5
 
-const answerTo = (answers: Answers, id: string): unknown => {
-  const a = answers[id]
-  return a === undefined || isUnsure(a) ? null : a.value
-}
-
 const levelIn = (runs: readonly RunStep[], paint: PaintOf): PolishLevel => {
   const has = (id: string): boolean =>
     runs.some((r) => r.rule.id === id && r.chance >= LIKELY_ENOUGH)
@@ -83,20 +78,6 @@ const levelIn = (runs: readonly RunStep[], paint: PaintOf): PolishLevel => {
   return POLISH_LEVELS.indexOf(allowed) < POLISH_LEVELS.indexOf(planned) ? allowed : planned
 }
 
-const deadlineOf = (answers: Answers, plan: Estimate['plan']): Estimate['deadline'] => {
-  const date = answerTo(answers, 'deadline')
-  if (typeof date !== 'string') return null
-  if (plan.readyCautiousLocal.date <= date) return { date, holds: 'yes' }
-  return { date, holds: plan.readyLikelyLocal.date <= date ? 'tight' : 'no' }
-}
-
-const budgetOf = (answers: Answers, s: StudioSettings, found: Spread): Estimate['budget'] => {
-  const amount = answerTo(answers, 'budget')
-  if (typeof amount !== 'number') return null
-  const net = (amount * 1_000_000) / (1_000_000 + s.taxMillionths)
-  return { amount, chance: Math.round(found.chancePriceAtMost(net) * 100) / 100 }
-}
-
 const chosenIn = (adjustments: readonly Adjustment[]): Context['chosen'] => {
   const levels = adjustments.flatMap((a) =>
     a.kind === 'level' ? [[a.panel ?? 'car', a.level] as const] : [],
@@ -108,7 +89,10 @@ const chosenIn = (adjustments: readonly Adjustment[]): Context['chosen'] => {
 const factsOf = (lines: Estimate['steps']): readonly string[] =>
   [...new Set(lines.flatMap((l) => l.because))].sort()
 
-export type Estimated = Estimate & { readonly adjusted: Pick<Adjusted, 'applied' | 'dropped'> }
+export type Estimated = Estimate & {
+  readonly adjusted: Pick<Adjusted, 'applied' | 'dropped'>
+  readonly planning: Planning
+}
 
 /**
  * The whole estimate: answers, readings and adjustments in; scope, minutes, price, plan, notes and
@@ -167,7 +151,8 @@ export const estimate = (input: EstimateInput): Estimated => {
   }
   const chosenDay = adjusted.applied.findLast((a) => a.kind === 'start')?.day
   const start = input.start ?? chosenDay ?? addDaysText(input.today, 1)
-  const plan = planOf(planned, settings, start, people, ratios)
+  const planning = { tasks: tasksOf(planned), labour: ratios }
+  const plan = planOf(planning, settings, start, people)
   const waived = new Set(adjusted.applied.flatMap((a) => (a.kind === 'waive-note' ? [a.note] : [])))
   const shareOf = narrowing(found, 'price', sums).filter((n) => n.share >= 0.01)
   const level = levelIn(adjusted.runs, paint)
@@ -216,5 +201,6 @@ export const estimate = (input: EstimateInput): Estimated => {
       today: input.today,
     },
     adjusted: { applied: adjusted.applied, dropped: adjusted.dropped },
+    planning,
   }
 }

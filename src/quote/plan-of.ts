@@ -3,7 +3,7 @@ import type { StudioSettings } from './context'
 import type { EstimatePlan } from './estimate-types'
 import type { RunStep, StepNeed } from './needs'
 import type { After, Task } from './plan'
-import { planReady } from './plan/ready'
+import { type LabourRatios, planReady, type ReadyPlan } from './plan/ready'
 import type { StepRule } from './rules'
 import { pertMean } from './spread'
 
@@ -99,22 +99,28 @@ export const tasksOf = (all: readonly Planned[]): readonly Task[] => {
   )
 }
 
+/** What a plan is made from; a dated job keeps it, so that its days can be reckoned again. */
+export type Planning = { readonly tasks: readonly Task[]; readonly labour: LabourRatios }
+
 /**
  * When the car is ready: likely from the middle of the labour, cautious from its 80th percentile.
  * Throws where the studio has no hours at all: its settings refuse that before.
  */
 export const planOf = (
-  all: readonly Planned[],
+  { tasks, labour }: Planning,
   settings: StudioSettings,
   start: string,
   people: number,
-  ratios: { readonly median: number; readonly p80: number },
 ): EstimatePlan => {
   if (!parseDay(start).ok) throw new Error(`not a day: ${start}`)
-  const tasks = tasksOf(all)
-  const ready = planReady(tasks, { ...settings, people }, start, ratios)
+  const ready = planReady(tasks, { ...settings, people }, start, labour)
   if (!ready.ok) throw new Error(`no plan: ${ready.error}`)
-  const { plan, readyLikely, readyCautious } = ready.value
+  return planView(ready.value, people)
+}
+
+/** A plan as the estimate shows it. */
+export const planView = (ready: ReadyPlan, people: number): EstimatePlan => {
+  const { plan, readyLikely, readyCautious } = ready
   return {
     people,
     start: plan.startsAt.date,

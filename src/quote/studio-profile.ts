@@ -88,6 +88,16 @@ export const studioProfile = z.strictObject({
       jobMonths: z.int().min(1).max(240).nullable(),
     }),
   ),
+  /** Who is away on which days, both included; the job is planned with those who are there. */
+  absences: maybe(
+    z
+      .array(
+        z
+          .strictObject({ name: z.string().min(1).max(80), from: day, to: day })
+          .refine((a) => a.from <= a.to, 'ends before it begins'),
+      )
+      .max(200),
+  ),
   /** Who works here and what each may do. */
   team: maybe(
     z
@@ -151,6 +161,12 @@ export const DEFAULT_PROFILE: StudioProfile = {
   ],
   steps: {},
 }
+
+/** People there on a day: the studio's number less those who are away. */
+export const staffOn =
+  (p: Pick<StudioProfile, 'people' | 'absences'>) =>
+  (date: string): number =>
+    Math.max(0, p.people - (p.absences ?? []).filter((a) => a.from <= date && date <= a.to).length)
 
 const exponentOf = (currency: string): number => {
   const exponent = currencyExponent(currency)

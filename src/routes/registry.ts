@@ -1,3 +1,4 @@
+import { accountApiRoutes } from './api/account'
 import { benchRoutes } from './api/bench'
 import { dayApiRoutes } from './api/days'
 import { describeRoutes } from './api/describe'
@@ -11,6 +12,7 @@ import { quoteRoutes } from './api/quotes'
 import { reIssueRoutes } from './api/re-issues'
 import { revisionRoutes } from './api/revisions'
 import { sessionRoutes } from './api/sessions'
+import { studioDaysRoutes } from './api/studio-days'
 import { transferRoutes } from './api/transfer'
 import { pageRoutes } from './pages'
 import { apiPageRoutes } from './pages/api-page'
@@ -26,6 +28,8 @@ const own: readonly Route[] = [
   ...deskRoutes,
   ...revisionRoutes,
   ...jobRoutes,
+  ...accountApiRoutes,
+  ...studioDaysRoutes,
   ...benchRoutes,
   ...sessionRoutes,
   ...officeRoutes,

@@ -31,7 +31,7 @@ const toLine = ({ device, n, ...rest }: InferSelectModel<typeof line>): StoredLi
   ...(n === null ? {} : { n }),
 })
 
-const linesOf = (query: Parameters<typeof toStmt>[0]): Query<StoredLine> => ({
+export const linesOf = (query: Parameters<typeof toStmt>[0]): Query<StoredLine> => ({
   stmt: toStmt(query),
   map: (rows) => rows.map((row) => toLine(rowOf(line, row))),
 })

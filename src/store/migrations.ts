@@ -41,5 +41,13 @@ export const migrations: readonly Migration[] = [
       "CREATE TABLE rate (\n  bucket TEXT NOT NULL,\n  \"window\" INTEGER NOT NULL,\n  count INTEGER NOT NULL,\n  PRIMARY KEY (bucket, \"window\")\n) STRICT, WITHOUT ROWID",
       "CREATE INDEX rate_by_window ON rate (\"window\")"
     ]
+  },
+  {
+    "n": 2,
+    "name": "feed",
+    "hash": "fe6301244aaafbb6fc9fa5b0779c4baafdd13149060933fddc197c8d6e58d270",
+    "statements": [
+      "CREATE TABLE feed (\n  id INTEGER NOT NULL PRIMARY KEY CHECK (id = 1),\n  hash TEXT NOT NULL UNIQUE,\n  created_at INTEGER NOT NULL\n) STRICT"
+    ]
   }
 ]

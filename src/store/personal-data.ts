@@ -112,6 +112,7 @@ export const nobodysData: Readonly<Record<string, readonly string[]>> = {
   ],
   idempotency: ['scope', 'key', 'fingerprint', 'status', 'at', 'expires_at'],
   rate: ['window', 'count'],
+  feed: ['id', 'hash', 'created_at'],
   migration: ['n', 'name', 'hash', 'at'],
 }
 

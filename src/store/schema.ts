@@ -162,6 +162,13 @@ export const rate = sqliteTable(
   (t) => [primaryKey({ columns: [t.bucket, t.window] })],
 )
 
+/** The studio's one calendar address, by the hash of its secret. */
+export const feed = sqliteTable('feed', {
+  id: integer('id').primaryKey(),
+  hash: text('hash').notNull(),
+  createdAt: integer('created_at').notNull(),
+})
+
 export const migration = sqliteTable('migration', {
   n: integer('n').primaryKey(),
   name: text('name').notNull(),

@@ -92,6 +92,7 @@ export const ZOD_IN_DOMAIN: readonly string[] = [
   'src/docket/offer-shape.ts',
   'src/docket/office-kinds.ts',
   'src/docket/bench-kinds.ts',
+  'src/docket/planned.ts',
   'src/docket/re-issued-kinds.ts',
   'src/quote/studio-profile.ts',
 ]

@@ -67,6 +67,9 @@ const SAMPLES: Readonly<Record<string, Given>> = {
   'revision.read': { stage: 'quoted' },
   'revision.send': { stage: 'quoted', json: nothing },
   'docket.date': { stage: 'dated', json: () => ({ start: '2027-05-17' }) },
+  'days.move': { stage: 'dated', json: () => ({ moves: [] }), status: 409 },
+  'account.read': { stage: 'dated' },
+  'account.paid': { stage: 'dated', json: () => ({ what: 'deposit', amount: 5000 }) },
   'docket.move': { stage: 'dated', json: () => ({ to: 'called-off', why: 'The owner is ill.' }) },
   'docket.link': { stage: 'quoted', json: nothing },
   'docket.genuine': { stage: 'quoted', json: nothing, status: 409 },
@@ -119,6 +122,11 @@ const SAMPLES: Readonly<Record<string, Given>> = {
   'page.revision': { stage: 'quoted', form: () => ({ act: 'save' }), status: 303 },
   'page.revision.send': { stage: 'quoted', form: nothing },
   'page.docket.date': { stage: 'dated', form: () => ({ start: '2027-05-17' }) },
+  'page.docket.in-hand': { stage: 'dated', form: () => ({ what: 'part', thing: 'Badge pins' }) },
+  'page.account': { stage: 'dated' },
+  'page.account.file': { stage: 'dated' },
+  'page.paid': { stage: 'dated', form: () => ({ what: 'deposit', amount: '50' }) },
+  'page.days.moves': { stage: 'dated', form: nothing, status: 409 },
   'page.docket.move': {
     stage: 'dated',
     form: () => ({ to: 'called-off', why: 'ill' }),
@@ -153,6 +161,7 @@ const partsOf = (d: Staged, p: Prepared): Readonly<Record<string, string>> => ({
   key: d.key,
   code: p.code,
   device: p.device,
+  feed: p.feed,
 })
 
 export const pathOf = (route: Route, parts: Readonly<Record<string, string>>): string =>

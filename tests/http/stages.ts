@@ -34,6 +34,8 @@ export type Prepared = {
   /** The bench's device, and a sign-in code that was not used yet. */
   readonly device: string
   readonly code: string
+  /** The secret of the address calendars read. */
+  readonly feed: string
 }
 
 export const cookieOf = (headers: Headers): string =>
@@ -105,6 +107,11 @@ const make = async (): Promise<Prepared> => {
   const key = world.ownerKey
   const { devices } = (await call('GET', '/api/v1/devices', { key })).json
   const added = await call('POST', '/api/v1/devices', { key, json: { rights: 'bench' } })
+  const made = await call('POST', '/studio/days/feed', {
+    body: new URLSearchParams(),
+    headers: { cookie: owner, origin: world.baseUrl },
+  })
+  const feed = /\/calendar\/([\w-]+)/.exec(made.text)?.[1] ?? ''
   const from = { file: join(folder, 'stages.db'), photos: world.photos ?? '' }
   const raw = new Database(world.file)
   raw.exec(`VACUUM INTO '${from.file}'`)
@@ -113,7 +120,8 @@ const make = async (): Promise<Prepared> => {
   const kept = { ...from, photos: join(folder, 'photos') }
   cpSync(from.photos, kept.photos, { recursive: true })
   await world.close()
-  return { from: kept, dockets, ownerKey: key, owner, bench, device, code: added.json.code }
+  const who = { ownerKey: key, owner, bench, device, code: added.json.code, feed }
+  return { from: kept, dockets, ...who }
 }
 
 let made: Promise<Prepared> | undefined

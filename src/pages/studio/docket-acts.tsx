@@ -6,6 +6,7 @@ import { Field, Select } from '../parts/field'
 import { date } from '../parts/money-text'
 import { typed } from '../parts/refused'
 import { paths } from '../paths'
+import { DateForm } from './date-form'
 import { Parting } from './docket-asking'
 import type { DocketView, MessageView } from './docket-view'
 
@@ -146,30 +147,7 @@ export const Moves: FC<ActsProps> = (p) => {
   return (
     <section class="screen-only" id="moves">
       <h2>{words.say('page.moves')}</h2>
-      {mayDate ? (
-        <form method="post" action={paths.docketDate(docket.id)}>
-          <Rev {...p} what="date" />
-          <div class="pair">
-            <Field
-              name="start"
-              type="date"
-              label={words.say('page.date.start')}
-              short
-              {...typed(p, 'start')}
-            />
-            <Field
-              name="startTime"
-              type="time"
-              label={words.say('page.date.time')}
-              short
-              {...typed(p, 'startTime')}
-            />
-          </div>
-          <div class="acts">
-            <Button>{words.say('page.date.set')}</Button>
-          </div>
-        </form>
-      ) : null}
+      {mayDate ? <DateForm {...p} /> : null}
       <Parting {...p} />
       {moves.length > 0 ? (
         <details>

@@ -8,14 +8,16 @@ import { Timetable } from '../parts/timetable'
 import { paths } from '../paths'
 import { stepNames } from '../quote/quote-lines'
 import { AdjustForm } from './adjust-form'
+import { Against } from './date-form'
 import { History, Message, Moves, Reply, Revisions } from './docket-acts'
 import { Asking, OwnQuestions } from './docket-asking'
 import { Doubted } from './docket-doubted'
 import { Facts, LastVisitReadings, OpenThings } from './docket-facts'
 import { DocketLead } from './docket-lead'
-import type { DocketView, MessageView, StaleView, TrialView } from './docket-view'
+import type { AgainstView, DocketView, MessageView, StaleView, TrialView } from './docket-view'
 import { CouldAddWhy, OfferWhy, PaintWhy } from './figure-reasons'
 import { FreshLink } from './fresh-link'
+import { InHandSection } from './in-hand-section'
 
 export type DocketPageProps = {
   readonly frame: Frame
@@ -26,21 +28,30 @@ export type DocketPageProps = {
   readonly trial?: TrialView
   /** Set when somebody else wrote meanwhile: nothing typed is lost. */
   readonly stale?: StaleView
+  /** What stands against the day that was asked for. */
+  readonly against?: AgainstView
   /** The job sheet, once there is one. */
   readonly benchHref?: string
+  /** The account, once something was agreed. */
+  readonly accountHref?: string
   /** The studio answering the questions itself, on the phone. */
   readonly answersHref?: string
   readonly errors?: readonly FieldError[]
   readonly kept?: Kept
 }
 
-const Ways: FC<DocketPageProps> = ({ frame: { words }, benchHref, answersHref }) =>
-  benchHref || answersHref ? (
+const Ways: FC<DocketPageProps> = ({ frame: { words }, benchHref, answersHref, accountHref }) =>
+  benchHref || answersHref || accountHref ? (
     <section class="screen-only">
       <div class="acts">
         {benchHref ? (
           <a class="button quiet" href={benchHref}>
             {words.say('page.docket.sheet')}
+          </a>
+        ) : null}
+        {accountHref ? (
+          <a class="button quiet" href={accountHref}>
+            {words.say('page.docket.account')}
           </a>
         ) : null}
         {answersHref ? (
@@ -68,6 +79,7 @@ export const DocketPage: FC<DocketPageProps> = (p) => {
     ...(message ? { message } : {}),
     ...(errors ? { errors } : {}),
     ...(kept ? { kept } : {}),
+    ...(p.against ? { against: p.against } : {}),
   }
   const painted = estimate && (estimate.scope.level !== 'none' || readAny(estimate))
   return (
@@ -92,6 +104,7 @@ export const DocketPage: FC<DocketPageProps> = (p) => {
         {...(p.trial ? { trial: p.trial } : {})}
         {...(p.stale ? { stale: p.stale } : {})}
       />
+      {p.against ? <Against {...acts} against={p.against} /> : null}
       {message ? <Message words={words} message={message} /> : null}
       <Doubted {...acts} />
       <Ways {...p} />
@@ -123,6 +136,7 @@ export const DocketPage: FC<DocketPageProps> = (p) => {
           {...(kept ? { kept } : {})}
         />
       ) : null}
+      <InHandSection {...acts} />
       <Revisions {...acts} />
       <Moves {...acts} />
       {painted ? (

@@ -104,6 +104,7 @@ export type DocketView = {
     readonly readyCautious: string
   }
   readonly last?: LastVisit
+  readonly inHand?: InHandView
   /** The studio's own questions with what was answered. */
   readonly own?: readonly {
     readonly id: string
@@ -133,6 +134,30 @@ export type TrialView = {
 export type StaleView = {
   readonly lines: readonly { readonly at: string; readonly by: string; readonly text: string }[]
   readonly both: readonly string[]
+}
+
+/** What has to be there before the car comes; the words stand ready. */
+export type InHandView = {
+  readonly items: readonly {
+    readonly n: number
+    readonly item: string
+    readonly thing: string
+    readonly steps: readonly string[]
+    readonly state: 'wanted' | 'on-its-way' | 'in-hand'
+    readonly expected: string | null
+    readonly when: string
+    readonly late: boolean
+  }[]
+}
+
+/** What stands against a day in words, with the day as it was typed. */
+export type AgainstView = {
+  readonly start: string
+  readonly time: string
+  readonly conflicts: readonly string[]
+  readonly ready: { readonly date: string; readonly minute: number }
+  readonly readyAlone: { readonly date: string; readonly minute: number }
+  readonly firstFree: { readonly start: string; readonly startMinute: number } | null
 }
 
 /** Ready to paste: the sent link with the message around it. */

@@ -14,6 +14,7 @@ type Plain = Exclude<
   | 'wording'
   | 'limits'
   | 'team'
+  | 'absences'
 >
 
 export type SettingField =

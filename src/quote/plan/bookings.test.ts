@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { bookings } from './bookings'
+import { bookings, takenBy } from './bookings'
 import { planJob } from './plan-job'
 import type { Studio, Task } from './task'
 
@@ -33,7 +33,7 @@ const job = (name: string, date: string, tasks: readonly Partial<Task>[]) => {
   )
   const plan = planJob(full, studio, date)
   if (!plan.ok) throw new Error(plan.error)
-  return { job: name, plan: plan.value }
+  return { job: name, plan: takenBy(plan.value) }
 }
 const CURED: Partial<Task> = {
   minutes: 30,

@@ -1,9 +1,43 @@
 import { formatDay, parseDay } from '../../kernel/calendar'
 import { DAY_MINUTES, type LocalMinute } from '../../kernel/calendar-zone'
-import type { JobPlan } from './job-plan'
+import type { Hold, JobPlan } from './job-plan'
 import type { Studio } from './task'
 
-export type Booking = { readonly job: string; readonly plan: JobPlan }
+/** What a planned job takes of the studio: people by stretch of a day, and when it keeps bay and lift. */
+export type Taken = {
+  readonly work: readonly {
+    readonly date: string
+    readonly from: number
+    readonly to: number
+    readonly people: number
+  }[]
+  readonly bay: readonly Hold[]
+  readonly lift: readonly Hold[]
+}
+export type Booking = { readonly job: string; readonly plan: Taken }
+
+/** What a plan takes, each day's set-up included; stretches of as many people that touch are one. */
+export const takenBy = (plan: Pick<JobPlan, 'days' | 'holds'>): Taken => ({
+  work: plan.days.flatMap(({ date, blocks, setUp }) => {
+    const seats = Array.from({ length: setUp.people }, (_, seat) => seat)
+    const all = [{ from: setUp.from, to: setUp.from + setUp.minutes, people: seats }, ...blocks]
+    const marks = [...new Set(all.flatMap((b) => [b.from, b.to]))].sort((x, y) => x - y)
+    const joined: { date: string; from: number; to: number; people: number }[] = []
+    for (const [k, from] of marks.entries()) {
+      const to = marks[k + 1]
+      if (to === undefined) break
+      const there = all.filter((b) => b.from <= from && b.to >= to)
+      const people = new Set(there.flatMap((b) => b.people)).size
+      const last = joined.at(-1)
+      if (last?.to === from && last.people === people) last.to = to
+      else if (people > 0) joined.push({ date, from, to, people })
+    }
+    return joined
+  }),
+  bay: plan.holds.bay,
+  lift: plan.holds.lift,
+})
+
 export const SHARED = ['people', 'bay', 'lift'] as const
 export type Shared = (typeof SHARED)[number]
 /** More is needed on a date than there is; from-to is the stretch with the greatest need. */
@@ -25,30 +59,30 @@ type Need = {
   readonly job: string
 }
 
-const dayOfDate = (date: string): number => {
+export const dayOfDate = (date: string): number => {
   const day = parseDay(date)
   if (!day.ok) throw new Error(`not a date in a plan: ${date}`)
   return day.value
 }
-const localMinute = (at: LocalMinute): number => dayOfDate(at.date) * DAY_MINUTES + at.minute
+export const localMinute = (at: LocalMinute): number => dayOfDate(at.date) * DAY_MINUTES + at.minute
 
 const needsOf = ({ job, plan }: Booking, resource: Shared): Need[] => {
   if (resource !== 'people') {
-    return plan.holds[resource].map((hold) => ({
+    return plan[resource].map((hold) => ({
       from: localMinute(hold.from),
       to: localMinute(hold.until),
       count: 1,
       job,
     }))
   }
-  return plan.days.flatMap((day) => {
-    const midnight = dayOfDate(day.date) * DAY_MINUTES
-    return day.blocks.map((block) => ({
-      from: midnight + block.from,
-      to: midnight + block.to,
-      count: block.people.length,
+  return plan.work.map((stretch) => {
+    const midnight = dayOfDate(stretch.date) * DAY_MINUTES
+    return {
+      from: midnight + stretch.from,
+      to: midnight + stretch.to,
+      count: stretch.people,
       job,
-    }))
+    }
   })
 }
 

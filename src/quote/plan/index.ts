@@ -1,5 +1,13 @@
-export { type Booking, bookings, type Conflict } from './bookings'
+export {
+  type Begin,
+  conflictsOf,
+  firstFree,
+  leftBy,
+  type StaffOn,
+} from './beside'
+export { type Booking, bookings, type Conflict, type Taken, takenBy } from './bookings'
 export { type CriticalPath, criticalPath, type TaskTimes } from './critical-path'
+export { type DatedJob, followOn, type JobNow } from './follow-on'
 export type { Block, Drying, Hold, JobPlan, Moment, PlanDay } from './job-plan'
 export type { Linked, NetworkError } from './network'
 export { type PlanError, type PlanLimits, planJob } from './plan-job'

@@ -6,7 +6,7 @@ import { type JobModel, makeModel } from './model'
 import { linkTasks, type NetworkError } from './network'
 import { type Course, type Searched, searchCourse } from './search-course'
 import { PEOPLE_PER_CAR, STARTS, type Studio, type Task } from './task'
-import { growAxis, makeAxis, orNoTime, workAfter } from './working-axis'
+import { growAxis, type HoursOn, makeAxis, orNoTime, workAfter } from './working-axis'
 
 export type PlanError =
   | NetworkError
@@ -22,6 +22,8 @@ export type PlanLimits = {
   readonly notBefore?: ReadonlyMap<string, number>
   /** People there on a day number; the studio's number when left out. */
   readonly peopleOn?: (dayNo: number) => number
+  /** Hours of a day number; the studio's week when left out. */
+  readonly hoursOn?: HoursOn
   /** The set-up of the first day lies behind already. */
   readonly setUpDone?: boolean
   /** Randomised starts; STARTS when left out. */
@@ -49,7 +51,8 @@ export const modelJob = (
   if (lack) return err(lack)
   const start = parseDay(startLocal)
   if (!start.ok) return err('bad-date')
-  const axis = makeAxis(studio, start.value, startMinute, limits.setUpDone ? 0 : undefined)
+  const setUp = limits.setUpDone ? 0 : undefined
+  const axis = makeAxis(studio, start.value, startMinute, setUp, limits.hoursOn)
   if (!growAxis(axis)) return err('no-working-time')
   const notBefore = tasks.map((task) => {
     const utc = limits.notBefore?.get(task.id)

@@ -62,6 +62,7 @@ export const replan = (
   done: readonly Done[],
   from: LocalMinute,
   peopleByDate: readonly PeopleFrom[],
+  beside: Pick<PlanLimits, 'peopleOn' | 'hoursOn'> = {},
 ): Result<JobPlan, PlanError> =>
   orNoTime(() => {
     const now = clockOf(from)
@@ -92,6 +93,6 @@ export const replan = (
     const people = Math.max(studio.people, ...peopleByDate.map((entry) => entry.people))
     const opens = studio.week[(((now.value.dayNo + 3) % 7) + 7) % 7]?.[0]?.from ?? DAY_MINUTES
     const setUpDone = done.length > 0 && from.minute >= opens + studio.setUpMinutesPerDay
-    const limits: PlanLimits = { notBefore, peopleOn: peopleOn.value, setUpDone }
+    const limits: PlanLimits = { notBefore, peopleOn: peopleOn.value, setUpDone, ...beside }
     return planJob(left, { ...studio, people }, from.date, from.minute, limits)
   })

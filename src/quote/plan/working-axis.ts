@@ -1,7 +1,7 @@
 import { isoWeekday, parseDay, type Zone } from '../../kernel/calendar'
 import { DAY_MINUTES, toUtcMinute } from '../../kernel/calendar-zone'
 import { err, type Result } from '../../kernel/result'
-import type { Studio } from './task'
+import type { Studio, Window } from './task'
 
 /**
  * Working minutes of the studio counted from the start of the job, nights, breaks and set-up left
@@ -23,11 +23,16 @@ export type WorkingAxis = {
   readonly setUp: number[]
   /** Minutes of set-up of the first day; the later ones are the studio's. */
   readonly firstSetUp: number
+  /** Hours of one day instead of the week's. */
+  readonly hoursOn: HoursOn | undefined
   readonly daysOff: ReadonlySet<number>
   readonly firstMinute: number
   total: number
   nextDay: number
 }
+
+/** Hours of the day with this number, ascending and disjoint; none is a day without work. */
+export type HoursOn = (dayNo: number) => readonly Window[]
 
 /** A plan ends in error rather than run on when no working day comes within this many days. */
 const LONGEST_GAP = 400
@@ -35,13 +40,19 @@ const LONGEST_GAP = 400
 const MOST_DAYS = 1000
 
 /** Pieces [from, to) of one local day after the set-up and up to the day's cap, as UTC minutes. */
-const dayPieces = (studio: Studio, dayNo: number, firstMinute: number, setUpMinutes: number) => {
+const dayPieces = (
+  studio: Studio,
+  hoursOfDay: readonly Window[],
+  dayNo: number,
+  firstMinute: number,
+  setUpMinutes: number,
+) => {
   const zone: Zone = studio.zone
   const pieces: { from: number; to: number }[] = []
   let setUp = setUpMinutes
   let cap = studio.dayCapMinutes
   let setUpFrom = -1
-  for (const hours of studio.week[isoWeekday(dayNo) - 1] ?? []) {
+  for (const hours of hoursOfDay) {
     if (hours.to <= firstMinute) continue
     const from = toUtcMinute(zone, dayNo * DAY_MINUTES + Math.max(hours.from, firstMinute))
     const end = toUtcMinute(zone, dayNo * DAY_MINUTES + hours.to)
@@ -62,6 +73,7 @@ export const makeAxis = (
   dayNo: number,
   firstMinute: number,
   firstSetUp = studio.setUpMinutesPerDay,
+  hoursOn?: HoursOn,
 ): WorkingAxis => {
   const daysOff = new Set<number>()
   for (const text of studio.daysOff) {
@@ -78,7 +90,8 @@ export const makeAxis = (
     setUpFrom: [],
     setUp: [],
   }
-  return { studio, ...empty, daysOff, firstMinute, firstSetUp, total: 0, nextDay: dayNo }
+  const begin = { firstMinute, firstSetUp, hoursOn, total: 0, nextDay: dayNo }
+  return { studio, ...empty, daysOff, ...begin }
 }
 
 /** Adds the next working day. False when none comes (no hours in the week, or all days off). */
@@ -90,7 +103,8 @@ export const growAxis = (axis: WorkingAxis): boolean => {
     const firstMinute = isStart ? axis.firstMinute : 0
     const setUpMinutes = isStart ? axis.firstSetUp : axis.studio.setUpMinutesPerDay
     if (axis.daysOff.has(dayNo)) continue
-    const { pieces, setUpFrom } = dayPieces(axis.studio, dayNo, firstMinute, setUpMinutes)
+    const hours = axis.hoursOn?.(dayNo) ?? axis.studio.week[isoWeekday(dayNo) - 1] ?? []
+    const { pieces, setUpFrom } = dayPieces(axis.studio, hours, dayNo, firstMinute, setUpMinutes)
     if (pieces.length === 0) continue
     axis.firstPiece.push(axis.work.length)
     axis.dayNo.push(dayNo)

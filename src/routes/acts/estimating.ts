@@ -68,7 +68,7 @@ export const keepEstimate = async (
 ): Promise<{ readonly made: Estimated; readonly digest: string; readonly stmt: Stmt }> => {
   const made = estimate(input)
   const inputs = kept(input)
-  const { adjusted: _, ...result } = made
+  const { adjusted: _, planning: __, ...result } = made
   const digest = await sha256(JSON.stringify([ENGINE, script, inputs]))
   const stmt = insertEstimate({
     digest,

@@ -1,4 +1,3 @@
-import { agreedPrice } from '../../docket/agreed-price'
 import type { Revision } from '../../docket/fold'
 import { mayMove } from '../../docket/states'
 import { blockersOf } from '../../jobsheet/checks'
@@ -16,6 +15,7 @@ import type { Words } from '../../words/render'
 import { wantedText } from '../../words/wanted-text'
 import { invalid, Problem } from '../http/problem'
 import type { Call, Load } from '../route'
+import { accountOf } from './account'
 import { checkMatch, type Desk, keepText, type Written, write } from './desk'
 import { todayOf } from './estimating'
 import { notNow } from './revising'
@@ -31,15 +31,6 @@ export type HandoverGiven = {
   readonly paid?: number | undefined
   /** The net as corrected by the studio, e.g. for work by time; absent: as agreed. */
   readonly net?: number | undefined
-}
-
-/** The final account: what was agreed, and the extras agreed to. Minor units. */
-export const accountOf = (desk: Desk, revision: Revision | null) => {
-  const extras = desk.docket.extras.filter((e) => e.decision?.decision === 'agree')
-  const work = agreedPrice(revision?.offer ?? { net: 0, tax: 0, total: 0 }, desk.docket.reIssues)
-  const net = work.net + extras.reduce((s, e) => s + e.amount, 0)
-  const tax = work.tax + extras.reduce((s, e) => s + e.tax, 0)
-  return { net, tax, total: net + tax, deposit: revision?.offer.deposit ?? 0 }
 }
 
 /** Hands the car over. Throws 409 naming every check that still keeps it here. */
@@ -62,7 +53,7 @@ export const handOver = (
     })
   if (given.returns !== undefined && given.returns < todayOf(call.studio, call.now))
     throw invalid([{ pointer: '/returns', code: 'ERR_PAST' }])
-  const agreed = accountOf(desk, revision)
+  const agreed = accountOf(desk, revision, call.studio)
   const net = given.net ?? agreed.net
   const { taxMillionths, taxRounding } = call.studio.engine
   const tax = net === agreed.net ? agreed.tax : rateOf(net, taxMillionths, taxRounding)
@@ -116,7 +107,13 @@ export const recordFor = (
       .filter((c) => c.waived)
       .map((c) => ({ check: c.check, why: c.why ? (desk.texts.get(c.why.text) ?? '') : '' })),
     returns: handed.returns ?? null,
-    account: { ...accountOf(desk, revision), paid: handed.account.paid ?? null },
+    account: {
+      net: handed.account.net,
+      tax: handed.account.tax,
+      total: handed.account.total,
+      deposit: revision?.offer.deposit ?? 0,
+      paid: handed.account.paid ?? null,
+    },
     open: handed.open,
     extras: desk.docket.extras.map((e) => ({
       extra: e.extra,

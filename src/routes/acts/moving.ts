@@ -1,13 +1,9 @@
 import { MOVES, mayMove, type State } from '../../docket/states'
-import { estimate } from '../../quote/estimate'
-import { addDaysText } from '../../quote/working-day'
 import type { Stmt } from '../../store/db'
 import { insertText } from '../../store/texts'
 import { invalid } from '../http/problem'
 import type { Call, Load } from '../route'
-import { agreedRevision } from './agreed'
 import { checkMatch, type Desk, keepText, write } from './desk'
-import { deskInput, todayOf } from './estimating'
 import { notNow } from './revising'
 
 type Any = Call<unknown, unknown, Load>
@@ -73,43 +69,4 @@ export const move = (
   }
   const { writes, docket } = write(call, desk, [{ kind: 'moved', body }])
   return { docket, writes: [...writes, ...texts] }
-}
-
-export type DateGiven = {
-  readonly start: string
-  readonly startMinute?: number | undefined
-  readonly people?: number | undefined
-}
-
-/** Dates an agreed job: the plan from that day gives when it is ready. */
-export const dateJob = (call: Any, desk: Desk, given: DateGiven) => {
-  checkMatch(call, desk)
-  if (!mayMove(desk.docket.state, 'dated')) throw notNow(desk.docket, MOVES[desk.docket.state])
-  if (given.start < todayOf(call.studio, call.now))
-    throw invalid([{ pointer: '/start', code: 'ERR_PAST' }])
-  const agreed = agreedRevision(desk)
-  const adjustments = [
-    ...(agreed?.adjustments ?? []),
-    ...(given.people === undefined
-      ? []
-      : [{ kind: 'people' as const, people: given.people, why: 'dated so' }]),
-  ]
-  const made = estimate({
-    ...deskInput(call.studio, call.now, desk, adjustments),
-    start: given.start,
-    today: addDaysText(given.start, -1),
-  })
-  const { writes, docket } = write(call, desk, [
-    {
-      kind: 'dated',
-      body: {
-        start: made.plan.start,
-        people: made.plan.people,
-        readyLikely: made.plan.readyLikely,
-        readyCautious: made.plan.readyCautious,
-        ...(given.startMinute === undefined ? {} : { startMinute: given.startMinute }),
-      },
-    },
-  ])
-  return { docket, plan: made.plan, writes }
 }

@@ -2,10 +2,12 @@ import * as z from 'zod'
 import { STATES } from '../../docket/states'
 import { selectEstimatesOf } from '../../store/estimates'
 import { sheetFor } from '../acts/agreed'
+import { dateJob } from '../acts/dating'
+import { datedCars, daysLoad } from '../acts/days'
 import { deskLoad, openDesk } from '../acts/desk'
 import { vouch } from '../acts/doubting'
 import { handOver } from '../acts/handing-over'
-import { dateJob, movesByHand } from '../acts/moving'
+import { movesByHand } from '../acts/moving'
 import { reply } from '../acts/replying'
 import { moveAndTell } from '../acts/telling'
 import { type Route, route } from '../route'
@@ -35,18 +37,26 @@ export const jobRoutes: readonly Route[] = [
       start: day,
       startMinute: maybe(z.int().min(0).max(1439)),
       people: maybe(z.int().min(1).max(6)),
+      /** Answers 409 with what stands against it instead of dating it all the same. */
+      onlyIfFree: maybe(z.boolean()),
     }),
     answers: { 200: stateAnswer },
     match: 'required',
-    load: loadAll,
+    load: (input) => ({ ...loadAll(input), ...daysLoad() }),
     act: (call) => {
       const desk = openDesk(call.loaded)
-      const done = dateJob(call, desk, call.body)
+      const cars = datedCars(call.loaded, call.studio, call.now)
+      const done = dateJob(call, desk, cars, call.body)
       return {
         status: 200,
         headers: etag(done.docket.rev),
         writes: done.writes,
-        json: { state: done.docket.state, rev: done.docket.rev, plan: done.plan },
+        json: {
+          state: done.docket.state,
+          rev: done.docket.rev,
+          plan: done.plan,
+          against: done.against,
+        },
       }
     },
   }),

@@ -7,11 +7,12 @@ import { viewOf } from '../../pages/bench/carried'
 import { HandoverPage } from '../../pages/bench/handover-page'
 import { lineName } from '../../pages/quote/quote-lines'
 import { selectEstimatesOf } from '../../store/estimates'
+import { accountOf } from '../acts/account'
 import { type StoredEstimates, sheetFor } from '../acts/agreed'
 import { carriedOf } from '../acts/carrying'
 import { type Desk, deskLoad } from '../acts/desk'
 import { agreementView } from '../acts/extras'
-import { accountOf, stillOpen } from '../acts/handing-over'
+import { stillOpen } from '../acts/handing-over'
 import { invalid, type Problem } from '../http/problem'
 import type { Outcome } from '../route'
 import { type Any, fieldErrors, formOf, frameOf, keptOf, onceOf, page } from './page'
@@ -68,7 +69,7 @@ export const handoverPage = (
 ): Outcome => {
   const { sheet, revision } = sheetFor(desk, stored, yearOf(call.now), call.studio.engine.limits)
   const { words, profile } = call.studio
-  const account = accountOf(desk, revision)
+  const account = accountOf(desk, revision, call.studio)
   const net = decimalFromMinor(account.net, profile.currency)
   const agreed = desk.docket.extras.filter((e) => e.decision?.decision === 'agree')
   return page(
@@ -80,7 +81,10 @@ export const handoverPage = (
       blockers={blockersOf(sheet.checks, desk.docket.extras, desk.docket.bench.removals)}
       account={{
         lines: [
-          ...revision.offer.lines.map((l) => ({ name: lineName(words, l), amount: l.amount })),
+          ...account.lines.map((l) => ({
+            name: lineName(words, { step: l.step, ...(l.name === null ? {} : { name: l.name }) }),
+            amount: l.charged,
+          })),
           ...agreed.map((e) => ({ name: desk.texts.get(e.text.text) ?? '', amount: e.amount })),
         ],
         net: account.net,

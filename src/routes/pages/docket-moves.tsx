@@ -2,16 +2,17 @@ import { STATES } from '../../docket/states'
 import { typedNumber } from '../../intake/typed-number'
 import { minorFromDecimal } from '../../kernel/currency'
 import { paths } from '../../pages/paths'
+import { dateJob } from '../acts/dating'
+import { datedCars, daysLoad } from '../acts/days'
 import { checkMatch, openDesk } from '../acts/desk'
 import { vouch } from '../acts/doubting'
 import { eraseLoad, eraseMine } from '../acts/erasing'
-import { dateJob } from '../acts/moving'
 import { reply } from '../acts/replying'
 import { moveAndTell } from '../acts/telling'
 import { invalid } from '../http/problem'
-import { type Form, type Route, route } from '../route'
+import { type Call, type Form, type Route, route } from '../route'
 import { docketForm, docketPage, inForce, load, messageView, withText } from './docket-render'
-import { type Any, formOf, seeOther, textOf, typedIn, wholeOf, withRev } from './page'
+import { type Any, formOf, keptOf, seeOther, textOf, typedIn, wholeOf, withRev } from './page'
 
 /** The inspection as it is offered: both figures, or neither. */
 const lookOverOf = (call: Any, form: Form, to: string) => {
@@ -27,6 +28,8 @@ const lookOverOf = (call: Any, form: Form, to: string) => {
   return { minutes, amount: minor.value }
 }
 
+const dateLoad = (input: Parameters<typeof load>[0]) => ({ ...load(input), ...daysLoad() })
+
 export const docketMoveRoutes: readonly Route[] = [
   route({
     id: 'page.docket.date',
@@ -36,9 +39,9 @@ export const docketMoveRoutes: readonly Route[] = [
     rights: 'owner',
     summary: 'Set the day the work begins.',
     body: 'form',
-    answers: { 303: null },
-    load,
-    act: docketForm((call, desk, form) => {
+    answers: { 303: null, 409: 'other' },
+    load: dateLoad,
+    act: docketForm((call: Call<undefined, undefined, ReturnType<typeof dateLoad>>, desk, form) => {
       const start = typedIn(form, 'start') ?? ''
       if (!/^\d{4}-\d{2}-\d{2}$/.test(start))
         throw invalid([{ pointer: '/start', code: 'ERR_DATE' }])
@@ -46,7 +49,17 @@ export const docketMoveRoutes: readonly Route[] = [
       const at = /^([01]?\d|2[0-3]):([0-5]\d)$/.exec(time ?? '')
       if (time !== undefined && !at) throw invalid([{ pointer: '/startTime', code: 'ERR_TIME' }])
       const startMinute = at ? Number(at[1]) * 60 + Number(at[2]) : undefined
-      const done = dateJob(call, desk, { start, startMinute })
+      const cars = datedCars(call.loaded, call.studio, call.now)
+      const done = dateJob(call, desk, cars, { start, startMinute })
+      // Against other cars only once that was read, for the very day it was read of.
+      if (done.against && form.get('anyway') !== `${start} ${time ?? ''}`)
+        return docketPage(
+          call,
+          desk,
+          inForce(desk),
+          { against: { ...done.against, start, time: time ?? '' }, kept: keptOf(form) },
+          409,
+        )
       return seeOther(paths.docket(desk.id), { writes: done.writes })
     }),
   }),

@@ -37,7 +37,9 @@ export const SHEET = new Set<State>([
 export const inForce = (desk: Desk): readonly Adjustment[] =>
   desk.docket.revisions.at(-1)?.adjustments ?? []
 
-type Shown = Partial<Pick<DocketPageProps, 'errors' | 'kept' | 'trial' | 'stale' | 'message'>> & {
+type Shown = Partial<
+  Pick<DocketPageProps, 'errors' | 'kept' | 'trial' | 'stale' | 'message' | 'against'>
+> & {
   readonly last?: LastVisit | undefined
 }
 
@@ -57,6 +59,9 @@ export const docketPage = (
       docket={last ? { ...view, last } : view}
       once={onceOf(call)}
       {...(SHEET.has(desk.docket.state) ? { benchHref: paths.bench(desk.id) } : {})}
+      {...(desk.docket.agreed !== null && call.who.kind === 'owner'
+        ? { accountHref: paths.docketAccount(desk.id) }
+        : {})}
       {...(desk.docket.state === 'answering' && desk.docket.from === 'studio'
         ? { answersHref: paths.conversation(desk.id) }
         : {})}

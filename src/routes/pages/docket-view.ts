@@ -26,6 +26,7 @@ import { offerOf } from '../acts/offer-kept'
 import { optionLine } from '../acts/option-views'
 import { PLATE } from '../acts/own-questions'
 import { studioInMoney } from '../http/studio'
+import { inHandView } from './in-hand-view'
 import type { Any } from './page'
 import { changeSentences } from './quote-render'
 
@@ -142,6 +143,9 @@ const ahead = (desk: Desk) => {
   }
 }
 
+/** States in which a car is still to come, or its work still to be done. */
+const WAITS = new Set<string>(['agreed', 'dated', 'on-bench', 'held', 'not-brought', 'part-done'])
+
 /** The estimate behind a docket's page; null while too little is known. */
 export const madeFor = (
   call: Any,
@@ -231,6 +235,7 @@ export const docketView = (
     canCorrect: owner && mayCorrect(desk.docket.state),
     canAsk: owner && ASKABLE.includes(desk.docket.state),
     ...ahead(desk),
+    ...(made && WAITS.has(desk.docket.state) ? { inHand: inHandView(call, desk, made.steps) } : {}),
   }
 }
 

@@ -1,15 +1,18 @@
 import type { Route } from '../route'
+import { accountRoutes } from './account'
 import { afterRoutes } from './after'
 import { benchPageRoutes } from './bench'
 import { benchAskingRoutes } from './bench-asking'
 import { benchCarriedRoutes } from './bench-carried'
 import { conversationRoutes } from './conversation'
 import { dayRoutes } from './day'
+import { daysPageRoutes } from './days'
 import { deviceRoutes } from './devices'
 import { docketPageRoutes } from './docket'
 import { docketDeskRoutes } from './docket-desk'
 import { docketMoveRoutes } from './docket-moves'
 import { handoverRoutes } from './handover'
+import { inHandRoutes } from './in-hand'
 import { listRoutes } from './list'
 import { openRoutes } from './open'
 import { photoRoutes } from './photos'
@@ -40,6 +43,9 @@ export const pageRoutes: readonly Route[] = [
   ...docketPageRoutes,
   ...docketMoveRoutes,
   ...docketDeskRoutes,
+  ...inHandRoutes,
+  ...accountRoutes,
+  ...daysPageRoutes,
   ...benchPageRoutes,
   ...benchAskingRoutes,
   ...benchCarriedRoutes,

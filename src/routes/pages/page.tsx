@@ -27,6 +27,7 @@ export const frameOf = (
           home: paths.studio,
           nav: [
             { href: paths.studio, text: words.say('nav.dockets') },
+            { href: paths.days, text: words.say('nav.days') },
             ...(call.who.kind === 'owner'
               ? [
                   { href: paths.settings, text: words.say('nav.settings') },

@@ -1,5 +1,7 @@
 import type { Catalogue } from '../render'
+import { accountWords } from './account'
 import { stepCautionWords } from './cautions'
+import { daysWords } from './days'
 import { errorsIntakeEn } from './errors-intake'
 import { estimateWords } from './estimate'
 import { eventWords } from './events'
@@ -33,6 +35,8 @@ export const english: Catalogue = {
   ...refuseWords,
   ...messageWords,
   ...historyWords,
+  ...daysWords,
+  ...accountWords,
   ...pages,
   ...panels,
   ...format,

@@ -1,0 +1,48 @@
+import type { Catalogue } from '../render'
+
+/** Words of the account. */
+export const accountWords: Catalogue = {
+  'page.account': 'Account',
+  'page.account.open':
+    'As it comes to by now, from revision {revision}: the whole job as offered, work by time by its minutes.',
+  'page.account.part':
+    'The job ended before it was done: what was done is charged, what was begun by its share of time, from revision {revision}.',
+  'page.account.final': 'As the car was handed over, from revision {revision}.',
+  'page.account.line': 'Line',
+  'page.account.offered': 'Offered',
+  'page.account.charged': 'Charged',
+  'page.account.done': 'done',
+  'page.account.begun': 'begun',
+  'page.account.not': 'not written down as done',
+  'page.account.planned': 'planned {planned:hours}',
+  'page.account.used': 'took {used:hours}',
+  'page.account.by-time': 'by time',
+  'page.account.extra': 'extra work',
+  'page.account.smaller': 'Less, as measuring shrank the result',
+  'page.account.corrected': 'Set otherwise at the hand-over',
+  'page.account.deposit': 'Deposit asked for; none is written down',
+  'page.account.balance': 'Left to pay',
+  'page.account.over': 'To give back',
+  'page.account.file': 'For a spreadsheet (CSV)',
+  'page.account.back': 'Back to the docket',
+  'page.paid': 'Write down money',
+  'page.paid.hint':
+    'Nothing is paid through this page: write down what you received or gave back, so that the balance is right.',
+  'page.paid.what': 'What it was',
+  'page.paid.deposit': 'deposit received',
+  'page.paid.part': 'part received',
+  'page.paid.rest': 'rest received',
+  'page.paid.back': 'given back',
+  'page.paid.deposit.on': 'Deposit received on {date:date}',
+  'page.paid.part.on': 'Part received on {date:date}',
+  'page.paid.rest.on': 'Received on {date:date}',
+  'page.paid.back.on': 'Given back on {date:date}',
+  'page.paid.amount': 'How much',
+  'page.paid.date': 'On (left empty: today)',
+  'page.paid.save': 'Write it down',
+  'page.docket.account': 'Account',
+  'line.paid.deposit': 'Deposit received: {amount}.',
+  'line.paid.part': 'Part of the account received: {amount}.',
+  'line.paid.rest': 'Rest of the account received: {amount}.',
+  'line.paid.back': 'Money given back: {amount}.',
+}
