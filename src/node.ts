@@ -6,11 +6,13 @@ import { createApp } from './app'
 import { parseConfig } from './config'
 import { openAssets } from './node-assets'
 import { nodeFetch, SERVER_LIMITS } from './node-fetch'
+import { nodePost } from './node-post'
 import { signInRow } from './routes/acts/sign-in'
 import { tend } from './routes/acts/upkeep'
 import type { Deps } from './routes/deps'
 import { createGate, MACHINE_GATE } from './routes/http/gate'
 import { base64url, newKey, sha256 } from './routes/http/keys'
+import { dispatch } from './routes/outgoing/dispatch'
 import { insertAccess, selectAccesses } from './store/accesses'
 import { dataPaths } from './store/data-dir'
 import { type Db, readAll } from './store/db'
@@ -43,6 +45,23 @@ const firstLink = async (db: Db, origin: string): Promise<string | null> => {
   return `${origin}/in/${code}`
 }
 
+/** How often messages that are due are looked for. */
+const SEND_MS = 5_000
+
+/** Rounds one after another; one that fails is tried again with the next. */
+const everySoOften = (round: () => Promise<unknown>): ReturnType<typeof setInterval> => {
+  let running = false
+  return setInterval(() => {
+    if (running) return
+    running = true
+    round()
+      .catch((error: unknown) => console.error('outgoing', error))
+      .finally(() => {
+        running = false
+      })
+  }, SEND_MS)
+}
+
 const main = async (): Promise<void> => {
   const config = parseConfig(process.env)
   mkdirSync(config.dataDir, { recursive: true })
@@ -72,6 +91,7 @@ const main = async (): Promise<void> => {
   const app = createApp(deps, assets)
   const look = (): Promise<void> => tend(deps, base64url(random(9)))
   const tending = setInterval(look, TEND_MS)
+  const sending = everySoOften(() => dispatch({ db, now: deps.now, random, post: nodePost }))
   await look()
   const server = serve(
     {
@@ -91,6 +111,7 @@ const main = async (): Promise<void> => {
   )
   const stop = (): void => {
     clearInterval(tending)
+    clearInterval(sending)
     server.close(async () => {
       await db.close()
       lock.release()

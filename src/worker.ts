@@ -5,8 +5,10 @@ import { tend } from './routes/acts/upkeep'
 import type { Deps } from './routes/deps'
 import { createGate, EDGE_GATE } from './routes/http/gate'
 import { base64url } from './routes/http/keys'
+import { dispatch } from './routes/outgoing/dispatch'
 import { openHttpDb } from './store/http'
 import { openPhotoBucket } from './store/photo-r2'
+import { workerPost } from './worker-post'
 
 type Env = Readonly<Record<string, unknown>> & { readonly PHOTOS?: unknown }
 
@@ -36,6 +38,20 @@ const depsOf = (env: Env): Deps => {
 }
 
 const gate = createGate(EDGE_GATE)
+
+/** The trigger of wrangler.toml that sends what is due; the other one tidies up. */
+const SENDING = '* * * * *'
+
+const send = async (env: Env): Promise<void> => {
+  const { openDb, now } = depsOf(env)
+  const db = openDb()
+  try {
+    await dispatch({ db, now, random, post: workerPost })
+  } finally {
+    await db.close()
+  }
+}
+
 let app: ReturnType<typeof createApp> | undefined
 
 export default {
@@ -45,10 +61,11 @@ export default {
     return app.fetch(request, outer)
   },
   scheduled: (
-    _event: unknown,
+    event: { readonly cron: string },
     env: Env,
     context: { readonly waitUntil: (work: Promise<unknown>) => void },
   ): void => {
-    context.waitUntil(tend(depsOf(env), base64url(random(9))))
+    const sends = event.cron === SENDING
+    context.waitUntil(sends ? send(env) : tend(depsOf(env), base64url(random(9))))
   },
 }

@@ -7,6 +7,7 @@ import { sorted } from './order'
 import { foldPaid, type Paid } from './paid'
 import { foldReIssued, type ReIssued } from './re-issued'
 import type { State } from './states'
+import { foldToTell, type Telling } from './to-tell'
 import { foldToldAfter, type ToldAfter } from './told-after'
 
 /** An answer as the docket holds it: the value itself, or where its personal part stands. */
@@ -26,7 +27,8 @@ export type Extra = BodyOf<'extra-asked'> & {
 export type Docket = AskedAgain &
   ToldAfter &
   ReIssued &
-  Paid & {
+  Paid &
+  Telling & {
     readonly id: string
     /** Number of lines; the guard of the next office line. */
     readonly rev: number
@@ -206,6 +208,7 @@ export const fold = (lines: readonly Line[]): Docket => {
     ...foldAskedAgain(office),
     ...foldToldAfter(office),
     ...foldPaid(office),
+    ...foldToTell(office),
     ...foldReIssued(office),
     id: lines[0]?.docket ?? '',
     rev: lines.reduce((most, l) => Math.max(most, l.seq), 0),

@@ -109,6 +109,11 @@ export const officeKinds = {
     amount: minor.min(1),
     on: day,
   }),
+  /** The customer was told of these lines, the studio's own way. */
+  told: z.strictObject({
+    lines: z.array(id).min(1).max(40),
+    how: z.enum(['message', 'phone', 'in-person']),
+  }),
   'extra-asked': z.strictObject({
     extra: id,
     finding: maybe(id),

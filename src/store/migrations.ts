@@ -49,5 +49,16 @@ export const migrations: readonly Migration[] = [
     "statements": [
       "CREATE TABLE feed (\n  id INTEGER NOT NULL PRIMARY KEY CHECK (id = 1),\n  hash TEXT NOT NULL UNIQUE,\n  created_at INTEGER NOT NULL\n) STRICT"
     ]
+  },
+  {
+    "n": 3,
+    "name": "outgoing",
+    "hash": "6c02125185a607781986ff581f302badfc1f8b9499a89a782b391129eee05814",
+    "statements": [
+      "CREATE TABLE hook (\n  id INTEGER NOT NULL PRIMARY KEY CHECK (id = 1),\n  url TEXT NOT NULL,\n  secret TEXT NOT NULL,\n  old_secret TEXT,\n  old_until INTEGER,\n  created_at INTEGER NOT NULL,\n  off_at INTEGER\n) STRICT",
+      "ALTER TABLE outbox ADD COLUMN at INTEGER NOT NULL DEFAULT 0",
+      "ALTER TABLE head ADD COLUMN to_tell INTEGER NOT NULL DEFAULT 0 CHECK (to_tell >= 0)",
+      "CREATE INDEX head_to_tell ON head (updated_at, docket) WHERE to_tell > 0"
+    ]
   }
 ]

@@ -27,7 +27,12 @@ export type Claim = {
 
 /** Adds a message to the batch that makes it necessary; one with the same `dedupe` stays. */
 export const enqueue = (message: NewMessage): Stmt =>
-  toStmt(build.insert(outbox).values(message).onConflictDoNothing({ target: outbox.dedupe }))
+  toStmt(
+    build
+      .insert(outbox)
+      .values({ ...message, at: message.nextAt })
+      .onConflictDoNothing({ target: outbox.dedupe }),
+  )
 
 /** Takes messages that are due and that nobody holds, and counts the attempt. */
 export const claimMessages = ({ claim, now, leaseUntil, limit }: Claim): Query<OutboxRow> => {
@@ -81,6 +86,10 @@ export const messageFailed = (
 /** Removes messages that were delivered and were due before `dueBefore`. */
 export const deleteDelivered = (dueBefore: number): Stmt =>
   toStmt(build.delete(outbox).where(and(eq(outbox.status, 'done'), lt(outbox.nextAt, dueBefore))))
+
+/** Removes what happened before `before`, delivered or not: nobody waits for it any more. */
+export const deleteOldMessages = (before: number): Stmt =>
+  toStmt(build.delete(outbox).where(lt(outbox.at, before)))
 
 /** How the outbox stands: number of messages by status. */
 export const countMessages = (): Query<{ readonly status: string; readonly count: number }> => ({

@@ -108,11 +108,23 @@ export const nobodysData: Readonly<Record<string, readonly string[]>> = {
   access: ['hash', 'kind', 'docket', 'created_at', 'expires_at', 'used_at', 'revoked_at', 'parent'],
   session: ['hash', 'access', 'rights', 'created_at', 'seen_at', 'expires_at'],
   outbox: [
-    ...['id', 'kind', 'docket', 'dedupe', 'attempts', 'next_at', 'lease_until', 'claim', 'status'],
+    ...[
+      'id',
+      'kind',
+      'docket',
+      'dedupe',
+      'attempts',
+      'next_at',
+      'lease_until',
+      'claim',
+      'status',
+      'at',
+    ],
   ],
   idempotency: ['scope', 'key', 'fingerprint', 'status', 'at', 'expires_at'],
   rate: ['window', 'count'],
   feed: ['id', 'hash', 'created_at'],
+  hook: ['id', 'url', 'secret', 'old_secret', 'old_until', 'created_at', 'off_at'],
   migration: ['n', 'name', 'hash', 'at'],
 }
 

@@ -25,6 +25,8 @@ export const head = sqliteTable('head', {
   doubtful: integer('doubtful', { mode: 'boolean' }).notNull().default(false),
   createdAt: integer('created_at').notNull(),
   updatedAt: integer('updated_at').notNull(),
+  /** Things the customer has still to be told. */
+  toTell: integer('to_tell').notNull().default(0),
 })
 
 export const erasing = sqliteTable('erasing', { docket: text('docket').primaryKey() })
@@ -136,6 +138,19 @@ export const outbox = sqliteTable('outbox', {
   leaseUntil: integer('lease_until'),
   claim: text('claim'),
   status: text('status', { enum: outboxStatuses }).notNull().default('waiting'),
+  /** When it happened; `next_at` moves with every try. */
+  at: integer('at').notNull().default(0),
+})
+
+/** Where messages to the studio's own system go. */
+export const hook = sqliteTable('hook', {
+  id: integer('id').primaryKey(),
+  url: text('url').notNull(),
+  secret: text('secret').notNull(),
+  oldSecret: text('old_secret'),
+  oldUntil: integer('old_until'),
+  createdAt: integer('created_at').notNull(),
+  offAt: integer('off_at'),
 })
 
 export const idempotency = sqliteTable(

@@ -63,6 +63,8 @@ export const LAYERS: Readonly<Record<string, Layer>> = {
   app: { layers: [...DOMAIN, 'words', 'store', 'pages', 'config', 'routes'], packages: ['hono'] },
   'node-assets': { layers: ['app', 'pages', 'routes'], packages: ['node:*'] },
   'node-fetch': { layers: ['app'], packages: ['node:*'] },
+  'node-post': { layers: [], packages: ['node:*'] },
+  'worker-post': { layers: [], packages: [] },
   node: {
     layers: [
       ...DOMAIN,
@@ -74,11 +76,12 @@ export const LAYERS: Readonly<Record<string, Layer>> = {
       'app',
       'node-assets',
       'node-fetch',
+      'node-post',
     ],
     packages: ['node:*', '@hono/node-server', '@hono/node-server/*'],
   },
   worker: {
-    layers: [...DOMAIN, 'words', 'store', 'pages', 'config', 'routes', 'app'],
+    layers: [...DOMAIN, 'words', 'store', 'pages', 'config', 'routes', 'app', 'worker-post'],
     packages: [],
   },
 }

@@ -22,6 +22,7 @@ export const aHead = (docket: string, some: Partial<Head> = {}): Head => ({
   priceHigh: null,
   currency: null,
   doubtful: false,
+  toTell: 0,
   createdAt: 1_000,
   updatedAt: 1_000,
   ...some,

@@ -9,6 +9,7 @@ import { paths } from '../paths'
 import { DateForm } from './date-form'
 import { Parting } from './docket-asking'
 import type { DocketView, MessageView } from './docket-view'
+import { HowTold } from './how-told'
 
 export type ActsProps = {
   readonly words: Words
@@ -83,10 +84,12 @@ export const Revisions: FC<ActsProps> = (p) => {
 const enc = encodeURIComponent
 
 /** Ready to paste, or to write in the device's own mail or messages. */
-export const Message: FC<{ readonly words: Words; readonly message: MessageView }> = ({
-  words,
-  message: m,
-}) => (
+export const Message: FC<{
+  readonly words: Words
+  readonly docket: DocketView
+  readonly once: string
+  readonly message: MessageView
+}> = ({ words, docket, once, message: m }) => (
   <section class="screen-only" id="message">
     <Field name="paste" label={words.say('page.message')} rows={8} value={m.text} readonly />
     <div class="acts">
@@ -108,6 +111,17 @@ export const Message: FC<{ readonly words: Words; readonly message: MessageView 
         </a>
       ) : null}
     </div>
+    <p class="quietly">{words.say('page.message.not-sent')}</p>
+    {m.line ? (
+      <HowTold
+        words={words}
+        docket={docket.id}
+        rev={docket.rev}
+        line={m.line}
+        once={once}
+        back="docket"
+      />
+    ) : null}
   </section>
 )
 

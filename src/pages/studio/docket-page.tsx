@@ -105,7 +105,7 @@ export const DocketPage: FC<DocketPageProps> = (p) => {
         {...(p.stale ? { stale: p.stale } : {})}
       />
       {p.against ? <Against {...acts} against={p.against} /> : null}
-      {message ? <Message words={words} message={message} /> : null}
+      {message ? <Message words={words} docket={docket} once={once} message={message} /> : null}
       <Doubted {...acts} />
       <Ways {...p} />
       <Reply {...acts} />

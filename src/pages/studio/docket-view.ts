@@ -164,6 +164,8 @@ export type AgainstView = {
 export type MessageView = {
   readonly text: string
   readonly subject: string
+  /** The line it tells of, while nobody said that it was told. */
+  readonly line?: string
   readonly email?: string
   readonly phone?: string
 }

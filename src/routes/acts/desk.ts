@@ -155,6 +155,7 @@ const headOf = (id: string, docket: Docket, was: Head | undefined, change: HeadC
   doubtful: docket.doubtful,
   createdAt: docket.openedAt,
   updatedAt: docket.changedAt,
+  toTell: docket.toTell.length,
   ...change,
 })
 

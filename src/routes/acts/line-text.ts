@@ -66,6 +66,8 @@ export const lineText = (line: Pick<Line, 'kind' | 'body'>, words: Words): strin
       return words.say(b.waived ? 'line.waived' : 'line.checked', {
         check: spoken(words, `check.${String(b.check)}`, String(b.check)),
       })
+    case 'told':
+      return words.say(`line.told.${String(b.how)}`)
     case 'paid':
       return words.say(`line.paid.${String(b.what)}`, { amount: amount(Number(b.amount)) })
     case 'wanted':

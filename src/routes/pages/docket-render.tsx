@@ -111,7 +111,12 @@ export const staleView = (problem: Problem, both: readonly string[] = []): Stale
 })
 
 /** What the customer should read, ready to paste and to send. */
-export const messageView = (call: Any, desk: Desk, text: string): MessageView => {
+export const messageView = (
+  call: Any,
+  desk: Desk,
+  text: string,
+  line: string | undefined = desk.docket.toTell.at(-1)?.line,
+): MessageView => {
   const p = desk.people[0]
   const { words, profile } = call.studio
   return {
@@ -122,5 +127,6 @@ export const messageView = (call: Any, desk: Desk, text: string): MessageView =>
     }),
     ...(p?.email ? { email: p.email } : {}),
     ...(p?.phone ? { phone: p.phone } : {}),
+    ...(line ? { line } : {}),
   }
 }

@@ -15,6 +15,7 @@ import { handoverRoutes } from './handover'
 import { inHandRoutes } from './in-hand'
 import { listRoutes } from './list'
 import { openRoutes } from './open'
+import { outgoingRoutes } from './outgoing'
 import { photoRoutes } from './photos'
 import { quotePageRoutes } from './quote'
 import { sendingRoutes } from './sending'
@@ -46,6 +47,7 @@ export const pageRoutes: readonly Route[] = [
   ...inHandRoutes,
   ...accountRoutes,
   ...daysPageRoutes,
+  ...outgoingRoutes,
   ...benchPageRoutes,
   ...benchAskingRoutes,
   ...benchCarriedRoutes,

@@ -30,6 +30,7 @@ export const frameOf = (
             { href: paths.days, text: words.say('nav.days') },
             ...(call.who.kind === 'owner'
               ? [
+                  { href: paths.outgoing, text: words.say('nav.to-send') },
                   { href: paths.settings, text: words.say('nav.settings') },
                   { href: paths.devices, text: words.say('nav.devices') },
                   { href: paths.site, text: words.say('nav.site') },

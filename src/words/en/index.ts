@@ -9,6 +9,7 @@ import { format } from './format'
 import { historyWords } from './history'
 import { messageWords } from './messages'
 import { openWords, refuseWords } from './open'
+import { outgoingWords } from './outgoing'
 import { pages } from './pages'
 import { panels } from './panels'
 import { problemWords } from './problems'
@@ -36,6 +37,7 @@ export const english: Catalogue = {
   ...messageWords,
   ...historyWords,
   ...daysWords,
+  ...outgoingWords,
   ...accountWords,
   ...pages,
   ...panels,
