@@ -126,6 +126,9 @@ const SAMPLES: Readonly<Record<string, Given>> = {
   'page.account': { stage: 'dated' },
   'page.account.file': { stage: 'dated' },
   'page.paid': { stage: 'dated', form: () => ({ what: 'deposit', amount: '50' }) },
+  'page.hook': { form: () => ({ act: 'set', url: 'https://studio.example/hook' }) },
+  'page.docket.telling': { stage: 'dated', form: (d) => ({ line: d.toTell }) },
+  'page.docket.told': { stage: 'dated', form: (d) => ({ line: d.toTell, how: 'message' }) },
   'page.days.moves': { stage: 'dated', form: nothing, status: 409 },
   'page.docket.move': {
     stage: 'dated',

@@ -22,6 +22,8 @@ export type Staged = {
   readonly extra: string
   /** A smaller result that waits for the customer's word. */
   readonly issue: string
+  /** A line the customer has still to be told of; none where there is none. */
+  readonly toTell: string
 }
 
 export type Prepared = {
@@ -90,8 +92,10 @@ const stage = async (stranger: Stranger, as: Stage): Promise<Staged> => {
     }
   }
   const { rev } = (await call('GET', `/api/v1/dockets/${id}`, { key: ownerKey })).json
+  const { lines } = (await call('GET', `/api/v1/dockets/${id}/lines`, { key: ownerKey })).json
+  const toTell = lines.findLast((l: Json) => l.kind === 'dated' || l.kind === 'sent')?.id ?? 'none'
   const { question, value, photo } = docket
-  return { id, key, rev, question, value, photo, extra, issue }
+  return { id, key, rev, question, value, photo, extra, issue, toTell }
 }
 
 const make = async (): Promise<Prepared> => {

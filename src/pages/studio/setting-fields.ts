@@ -97,6 +97,12 @@ export const settingText = (p: StudioProfile, field: SettingField, exponent: num
 const clock = (minute: number): string =>
   `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`
 
+/** Who is away as typed: "Ada; 2026-07-01; 2026-07-10", one a line. */
+export const absencesText = (p: Pick<StudioProfile, 'absences'>): string =>
+  (p.absences ?? [])
+    .map((a) => (a.from === a.to ? `${a.name}; ${a.from}` : `${a.name}; ${a.from}; ${a.to}`))
+    .join('\n')
+
 /** Working spans of a day as typed: "08:00-12:00, 12:45-17:00"; none is a day off. */
 export const weekText = (
   spans: readonly { readonly from: number; readonly to: number }[],

@@ -9,7 +9,13 @@ import { ErrorSummary, errorFor, FieldFault, fieldId } from '../parts/error-summ
 import { Field, Select } from '../parts/field'
 import { Tick } from '../parts/tick'
 import { paths } from '../paths'
-import { SETTING_FIELDS, type SettingField, settingText, weekText } from './setting-fields'
+import {
+  absencesText,
+  SETTING_FIELDS,
+  type SettingField,
+  settingText,
+  weekText,
+} from './setting-fields'
 import { SettingsPreview, type SettingsPreviewRow } from './settings-preview'
 
 export type SettingsPageProps = {
@@ -77,6 +83,14 @@ const Week: FC<SettingsPageProps> = ({ frame: { words }, profile, errors, kept }
       hint={words.say('page.setting.daysOff.hint')}
       rows={3}
       value={keptOne(kept, 'daysOff', profile.daysOff.join('\n'))}
+      {...(errors ? { errors } : {})}
+    />
+    <Field
+      name="absences"
+      label={words.say('page.setting.absences')}
+      hint={words.say('page.setting.absences.hint')}
+      rows={3}
+      value={keptOne(kept, 'absences', absencesText(profile))}
       {...(errors ? { errors } : {})}
     />
   </fieldset>

@@ -27,6 +27,23 @@ const spansOf = (text: string): { from: number; to: number }[] | null => {
   return spans
 }
 
+const DAY = /^\d{4}-\d{2}-\d{2}$/
+
+/** "Ada; 2026-07-01; 2026-07-10" a line, one day without the last; null for what cannot be read. */
+const absencesOf = (text: string): { name: string; from: string; to: string }[] | null => {
+  const rows = text
+    .split(/\r?\n/)
+    .map((line) => line.trim())
+    .filter(Boolean)
+  const found: { name: string; from: string; to: string }[] = []
+  for (const row of rows) {
+    const [name = '', from = '', to = from] = row.split(';').map((part) => part.trim())
+    if (name === '' || !DAY.test(from) || !DAY.test(to) || to < from) return null
+    found.push({ name, from, to })
+  }
+  return found
+}
+
 const settingOf = (field: SettingField, typed: string, currency: string): unknown => {
   if (field.kind === 'money') {
     const minor = minorFromDecimal(typedNumber(typed) ?? typed, currency)
@@ -71,6 +88,12 @@ export const profileOfForm = (
   profile.week = week
   const off = form.get('daysOff')
   if (off !== null) profile.daysOff = off.split(/[\s,]+/).filter(Boolean)
+  const away = form.get('absences')
+  if (away !== null) {
+    const read = absencesOf(away)
+    if (read === null) faults.push({ pointer: '/absences', code: 'ERR_ABSENCE' })
+    else profile.absences = read
+  }
   profile.kit = form.all('kit[]')
   return { profile, faults }
 }

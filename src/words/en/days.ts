@@ -15,6 +15,11 @@ export const daysWords: Catalogue = {
   'conflict.lift.alone':
     '{date:date}, {from:clock} to {to:clock}: {needed|a lift is|# lifts are} needed and there {available|is one|are #}.',
 
+  'page.setting.absences': 'Who is away',
+  'page.setting.absences.hint':
+    'One a line: name; first day; last day, as in Ada; 2026-07-01; 2026-07-10. Dates are planned with those who are there.',
+  'error.ERR_ABSENCE':
+    'One a line: name; first day; last day, each as year-month-day. One day needs no last.',
   'page.date.days': 'See the days',
   'page.against': 'Other cars stand against {date:date}. The job was not dated yet.',
   'page.against.ready':
