@@ -21,7 +21,8 @@ describe.each(RUNTIMES)('the account, on %s', (runtime) => {
     expect(a.net).toBe(
       sum(a.lines.map((l: Json) => l.charged)) +
         sum(a.extras.map((e: Json) => e.amount)) +
-        a.corrected,
+        a.corrected +
+        a.smaller,
     )
     expect(a.total).toBe(a.net + a.tax)
     expect(a.offered.net).toBe(sum(a.lines.map((l: Json) => l.offered)))
