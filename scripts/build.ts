@@ -9,6 +9,7 @@ const FILES: Readonly<Record<string, string>> = {
   'docket.css': 'src/pages/docket.css',
   'enhance.js': 'src/client/enhance.ts',
   'bench.js': 'src/client/bench.ts',
+  'leave.js': 'src/client/leave.ts',
   'bench-worker.js': 'src/client/bench/worker.ts',
 }
 

@@ -1,5 +1,6 @@
 import { addresses } from '../pages/bench/addresses'
 import { canKeep, keepPage, letGo } from './bench/keep-page'
+import { LEFT } from './bench/left'
 import { rememberFolds } from './bench/morph'
 import { type OpenSheet, openSheet } from './bench/sheet'
 import { dropOldSheets, openDatabase } from './bench/store'
@@ -72,7 +73,7 @@ const start = async (): Promise<OpenSheet | null> => {
     const db = await openDatabase()
     const others = new BroadcastChannel('bench')
     const sheet = openSheet(db, docket, () => others.postMessage(docket))
-    others.onmessage = () => void sheet.show()
+    others.onmessage = ({ data }) => (data === LEFT ? sheet.stop() : void sheet.show())
     addEventListener('popstate', () => void sheet.show())
     addEventListener('online', () => void sheet.sync())
     addEventListener('pageshow', (event) => event.persisted && void sheet.sync())

@@ -126,8 +126,8 @@ export const words = (catalogues: readonly Catalogue[], formats: Formats): Words
   }
   const slice = (wanted: (key: string) => boolean): Catalogue =>
     Object.fromEntries(
-      catalogues
-        .toReversed()
+      [...catalogues]
+        .reverse()
         .flatMap((c) => Object.entries(c))
         .filter(([key]) => wanted(key)),
     )

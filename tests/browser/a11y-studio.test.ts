@@ -83,7 +83,9 @@ it(
       ),
     ).toEqual([])
     await button(v, 'Begin').click()
-    await expect.poll(() => page.locator('#step').textContent()).toContain('Running')
+    await expect
+      .poll(() => page.locator('#step').textContent(), { timeout: 15_000 })
+      .toContain('Running')
     wrong.push(...(await look(v, 'step begun')))
     await at(`/bench/${id}/handover`, 'hand-over, blocked')
     await post(v, studio(), `/bench/${id}/lines`, [

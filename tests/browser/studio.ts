@@ -25,6 +25,11 @@ export type Studio = {
   readonly clock: { now: number }
   readonly faults: readonly unknown[]
   readonly signInLink: (rights: 'owner' | 'bench') => Promise<string>
+  /** The server goes away and comes back at the same place; what it keeps stays. */
+  readonly stop: () => Promise<void>
+  readonly start: () => Promise<void>
+  /** From now on requests reach the server and hear nothing, until what this gives is called. */
+  readonly hang: () => () => void
   readonly close: () => Promise<void>
 }
 
@@ -65,9 +70,26 @@ export const openStudio = async (): Promise<Studio> => {
     },
     assets,
   )
-  const server = createAdaptorServer({ fetch: nodeFetch(app) })
-  await new Promise<void>((done) => server.listen(0, '127.0.0.1', done))
-  const origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`
+  let held: Promise<void> | null = null
+  const answer = nodeFetch(app)
+  const server = createAdaptorServer({
+    fetch: async (...request: Parameters<typeof answer>) => {
+      await held
+      return answer(...request)
+    },
+  })
+  const listen = (at: number) =>
+    new Promise<void>((done) => {
+      server.listen(at, '127.0.0.1', done)
+    })
+  await listen(0)
+  const { port } = server.address() as AddressInfo
+  const origin = `http://127.0.0.1:${port}`
+  const stop = () =>
+    new Promise<void>((done) => {
+      server.close(() => done())
+      ;(server as { closeAllConnections?: () => void }).closeAllConnections?.()
+    })
   return {
     origin,
     clock,
@@ -77,11 +99,20 @@ export const openStudio = async (): Promise<Studio> => {
       await db.write([insertAccess(signInRow(await sha256(code), rights, 'test', clock.now))])
       return `${origin}/in/${code}`
     },
-    close: async () => {
-      await new Promise((done) => {
-        server.close(done)
-        ;(server as { closeAllConnections?: () => void }).closeAllConnections?.()
+    stop,
+    start: () => listen(port),
+    hang: () => {
+      let release = () => {}
+      held = new Promise((done) => {
+        release = done
       })
+      return () => {
+        held = null
+        release()
+      }
+    },
+    close: async () => {
+      await stop()
       await db.close()
       rmSync(folder, { recursive: true, force: true })
     },

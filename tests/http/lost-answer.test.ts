@@ -54,6 +54,7 @@ const program = (photos: ReturnType<typeof openPhotoFolder>) => {
       'docket.css': 'docket.css',
       'enhance.js': 'enhance.js',
       'bench.js': 'bench.js',
+      'leave.js': 'leave.js',
       'bench-worker.js': 'bench-worker.js',
     },
   })

@@ -42,6 +42,7 @@ const manifest = {
   'docket.css': 'docket.css',
   'enhance.js': 'enhance.js',
   'bench.js': 'bench.js',
+  'leave.js': 'leave.js',
   'bench-worker.js': 'bench-worker.js',
 }
 

@@ -84,6 +84,7 @@ describe('a pseudo-locale', () => {
         'docket.css': 'docket.css',
         'enhance.js': 'enhance.js',
         'bench.js': 'bench.js',
+        'leave.js': 'leave.js',
         'bench-worker.js': 'bench-worker.js',
       },
       log: () => {},

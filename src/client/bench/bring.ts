@@ -15,13 +15,17 @@ const json = async <T>(url: string): Promise<T | null> => {
 }
 
 /** Brings a sheet from the studio, and its words where they are new. False: it could not be had. */
-export const bring = async (db: Database, docket: string): Promise<boolean> => {
+export const bring = async (
+  db: Database,
+  docket: string,
+  left: () => boolean,
+): Promise<boolean> => {
   type Brought = { readonly carried: Carried; readonly words: string }
   const brought = await json<Brought>(addresses.carried(docket))
-  if (brought === null) return false
+  if (brought === null || left()) return false
   if ((await db.get('words', brought.words)) === undefined) {
     const words = await json<KeptWords>(addresses.words)
-    if (words === null || words.tag !== brought.words) return false
+    if (words === null || words.tag !== brought.words || left()) return false
     await db.put('words', words)
   }
   await keepSheet(db, { ...brought, broughtAt: Date.now() })

@@ -11,6 +11,7 @@ import { flush } from './queue'
 import { sender } from './send'
 import { type Refusal, readForm, sheetMarkup, sheetView, titleOf, wordsOf } from './show'
 import { allLines, type Database, lineStore, newId, tryAgain } from './store'
+import { tick } from './timers'
 
 /** Lines on their way are not told as unsent for so long: most arrive sooner. */
 const QUIET_MS = 1000
@@ -32,6 +33,7 @@ export const openSheet = (db: Database, docket: string, tell: () => void) => {
   let sending: Promise<void> | null = null
   let once = newId()
   let tries = 0
+  let left = false
   let timer: ReturnType<typeof setTimeout> | undefined
 
   /** Draws the page anew; false where nothing was brought yet. */
@@ -45,6 +47,7 @@ export const openSheet = (db: Database, docket: string, tell: () => void) => {
     morphInto(page(), sheetMarkup(view, words, once, refusal))
     document.title = `${titleOf(view, words)} · ${document.title.split(' · ').at(-1)}`
     setUpPads(page())
+    tick(page(), words)
     shown = { carried, words }
     return true
   }
@@ -59,7 +62,7 @@ export const openSheet = (db: Database, docket: string, tell: () => void) => {
     const flushed = await flush(store, sender)
     clearTimeout(late)
     why = flushed === 'sent' ? null : flushed
-    const brought = flushed === 'sent' && (await bring(db, docket))
+    const brought = flushed === 'sent' && (await bring(db, docket, () => left))
     tries = brought ? 0 : tries
     await show()
     tell()
@@ -72,7 +75,8 @@ export const openSheet = (db: Database, docket: string, tell: () => void) => {
 
   /** Sends what waits and brings the sheet; a call while one runs has it run once more. */
   let again = false
-  const sync = (): Promise<void> => {
+  const sync = async (): Promise<void> => {
+    if (left) return
     again = sending !== null
     sending ??= (async () => {
       try {
@@ -149,6 +153,11 @@ export const openSheet = (db: Database, docket: string, tell: () => void) => {
     await show()
     tell()
   }
-  return { show, sync, submit, sendAgain, drop }
+  setInterval(() => shown && tick(page(), shown.words), 1000)
+  const stop = (): void => {
+    left = true
+    clearTimeout(timer)
+  }
+  return { show, sync, submit, sendAgain, drop, stop }
 }
 export type OpenSheet = ReturnType<typeof openSheet>

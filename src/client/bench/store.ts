@@ -90,6 +90,13 @@ export const lineStore = (db: Database): LineStore => ({
   },
 })
 
+/** Empties the device of all it keeps. */
+export const clearAll = async (db: Database): Promise<void> => {
+  const tx = db.transaction(['lines', 'sheets', 'words', 'meta'], 'readwrite')
+  for (const name of tx.objectStoreNames) await tx.objectStore(name).clear()
+  await tx.done
+}
+
 /** Refused lines are sent once more. */
 export const tryAgain = async (db: Database, id: string): Promise<void> => {
   const tx = db.transaction('lines', 'readwrite')

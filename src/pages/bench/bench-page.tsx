@@ -4,6 +4,7 @@ import { Layout } from '../layout'
 import { ErrorSummary } from '../parts/error-summary'
 import { NoteView } from '../parts/note-view'
 import { PanelTable } from '../parts/panel-table'
+import { SignOut } from '../parts/sign-out'
 import { paths } from '../paths'
 import { AllowedForm } from './allowed-form'
 import { type BenchView, panelsOfSheet } from './bench-view'
@@ -196,7 +197,7 @@ export const BenchPage: FC<BenchPageProps> = (p) => {
         reference: `${view.reference} ${view.car}`,
       }}
       title={title}
-      scripts={p.scripts ?? ['bench.js']}
+      scripts={p.scripts ?? ['bench.js', 'leave.js']}
       bench
     >
       <p class="notice" hidden data-notice="not-kept">
@@ -208,6 +209,9 @@ export const BenchPage: FC<BenchPageProps> = (p) => {
       <div id="sheet" data-worker={frame.assets('bench-worker.js')}>
         <BenchBody {...p} />
       </div>
+      <section class="screen-only">
+        <SignOut words={words} once={`${p.once}-out`} />
+      </section>
     </Layout>
   )
 }

@@ -26,7 +26,8 @@ export const Timers: FC<SheetPart & { readonly step: string }> = ({
             what: t.what || words.say('page.timer.plain'),
             minutes: t.minutes,
             at: t.clock,
-          })}
+          })}{' '}
+          <b data-left />
         </p>
       ))}
       <details class="screen-only" open={isRefused(refused)}>

@@ -7,6 +7,7 @@ import { Field, Select } from '../parts/field'
 import { date } from '../parts/money-text'
 import { PrivateLink } from '../parts/private-link'
 import { type Refused, typed } from '../parts/refused'
+import { SignOut } from '../parts/sign-out'
 import { paths } from '../paths'
 
 export type DeviceView = {
@@ -33,7 +34,7 @@ export const DevicesPage: FC<DevicesPageProps> = (p) => {
   const { frame, devices, once, link, team = [] } = p
   const { words } = frame
   return (
-    <Layout frame={frame} title={words.say('page.devices')} scripts={['enhance.js']}>
+    <Layout frame={frame} title={words.say('page.devices')} scripts={['enhance.js', 'leave.js']}>
       <ErrorSummary words={words} errors={p.errors} />
       <section>
         <h1>{words.say('page.devices')}</h1>
@@ -62,13 +63,17 @@ export const DevicesPage: FC<DevicesPageProps> = (p) => {
                     : ''}
                 </p>
               </div>
-              <form method="post" action={d.here ? paths.signOut : paths.deviceRemoval(d.id)}>
-                <Once once={`${once}-${d.id}`} />
-                <Button quiet>
-                  {words.say(d.here ? 'page.sign-out' : 'page.devices.remove')}
-                  <span class="unseen"> {d.label}</span>
-                </Button>
-              </form>
+              {d.here ? (
+                <SignOut words={words} once={`${once}-${d.id}`} label={d.label} />
+              ) : (
+                <form method="post" action={paths.deviceRemoval(d.id)}>
+                  <Once once={`${once}-${d.id}`} />
+                  <Button quiet>
+                    {words.say('page.devices.remove')}
+                    <span class="unseen"> {d.label}</span>
+                  </Button>
+                </form>
+              )}
             </div>
           </li>
         ))}

@@ -6,6 +6,11 @@ export const pagesBench: Catalogue = {
   'page.bench.not-kept':
     'This sheet needs a signal here: a browser keeps pages only from an https address.',
   'page.bench.no-signal': 'That page needs a signal. This is the sheet as it was kept.',
+  'page.sign-out.unsent': 'Lines of the bench not sent from this device: {n}.',
+  'page.sign-out.signal':
+    'They go by themselves when there is a signal. Signing out now loses them.',
+  'page.sign-out.needs-signal': 'Signing out needs a signal. Nothing was changed.',
+  'page.sign-out.lose': 'Lose them and sign out',
   'page.unsent': '{n} not sent',
   'page.unsent.away': 'Kept on this device. Sent as soon as there is a signal.',
   'page.unsent.signed-out':

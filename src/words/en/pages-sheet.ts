@@ -41,6 +41,8 @@ export const pagesSheet: Catalogue = {
   'page.timer.what': 'What is working',
   'page.timer.plain': 'Working',
   'page.timer.set': 'Start it',
+  'page.timer.left': '{time} left.',
+  'page.timer.over': 'Over since {time}.',
   'page.timer.until': '{what}: {minutes} min by the label, until {at:clock}.',
   'page.step.one': 'One person.',
   'page.step.two': 'One or two people.',
