@@ -59,6 +59,7 @@ export const paths = {
   daysFeed: '/studio/days/feed',
   settings: '/studio/settings',
   settingsWork: '/studio/settings/work',
+  settingsPace: '/studio/settings/work/pace',
   site: '/studio/site',
   devices: '/studio/devices',
   deviceRemoval: (device: string) => `/studio/devices/${seg(device)}/removal`,

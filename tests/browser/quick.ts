@@ -95,6 +95,8 @@ export const agreed = async (v: Visitor, studio: Studio, id: string): Promise<vo
     ['decision', 'accept'],
     ['revision', at(html, /name="revision" value="(\d+)"/, 'revision of the quote')],
     ['name', CONTACT.name],
+    // Small extra work need not be asked about.
+    ['extrasLimit', '50'],
     ...notes.map((n) => ['acknowledged[]', n] as const),
   ])
 }

@@ -100,6 +100,7 @@ const SAMPLES: Readonly<Record<string, Given>> = {
   'page.sign-in.trade': { form: (_d, p) => ({ code: p.code }) },
   'page.settings.save': { form: () => ({ rev: '0' }), status: 303 },
   'page.settings.work.save': { form: () => ({ rev: '0' }), status: 303 },
+  'page.settings.pace': { form: () => ({ rev: '0', step: 'wash', pace: '118' }), status: 303 },
   'page.settings.logo': { form: nothing },
   'page.devices.add': { form: () => ({ label: 'a tablet', rights: 'bench' }) },
   'page.docket': { stage: 'quoted' },

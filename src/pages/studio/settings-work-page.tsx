@@ -9,6 +9,7 @@ import { Field } from '../parts/field'
 import { fromMinor } from '../parts/money-text'
 import { Tick } from '../parts/tick'
 import { paths } from '../paths'
+import { type OwnPaceProps, OwnPaceView } from './own-pace'
 import { SettingsPreview, type SettingsPreviewRow } from './settings-preview'
 
 export type WorkSettingsProps = {
@@ -29,6 +30,8 @@ export type WorkSettingsProps = {
   readonly rev: number
   readonly once: string
   readonly preview?: readonly SettingsPreviewRow[]
+  /** What finished jobs say; absent where they were not looked at. */
+  readonly pace?: Pick<OwnPaceProps, 'proposals' | 'calibration'>
   readonly errors?: readonly FieldError[]
   readonly kept?: Kept
 }
@@ -220,6 +223,7 @@ export const WorkSettingsPage: FC<WorkSettingsProps> = (p) => {
         </p>
       </section>
       {p.preview ? <SettingsPreview words={words} rows={p.preview} /> : null}
+      {p.pace ? <OwnPaceView words={words} {...p.pace} rev={rev} once={once} /> : null}
       <form method="post" action={paths.settingsWork} novalidate>
         <Once once={once} />
         <input type="hidden" name="rev" value={String(rev)} />

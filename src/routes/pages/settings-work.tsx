@@ -4,13 +4,25 @@ import { WorkSettingsPage } from '../../pages/studio/settings-work-page'
 import { type LimitKey, limits } from '../../quote/paint/constants'
 import { steps as catalogue } from '../../quote/steps'
 import { selectLatestEstimates } from '../../store/estimates'
+import { selectFinishedLines, selectFinishedPlans } from '../../store/finished'
 import { english } from '../../words/en'
+import { MOST_FINISHED, type OwnPace, ownPace } from '../acts/own-pace'
 import { cleanPicture } from '../acts/picture'
 import { mayWord } from '../acts/profile-faults'
 import { previewSettings } from '../acts/settings-preview'
 import { invalid, type Problem } from '../http/problem'
 import { type Route, route } from '../route'
-import { type Any, fieldErrors, formOf, frameOf, keptOf, onceOf, orAgain, page } from './page'
+import {
+  type Any,
+  fieldErrors,
+  formOf,
+  frameOf,
+  keptOf,
+  onceOf,
+  orAgain,
+  page,
+  wholeOf,
+} from './page'
 import { checkRev, PREVIEWED, saved, usable } from './settings-save'
 import { workField, workOfForm } from './work-form'
 
@@ -38,9 +50,13 @@ const SENTENCES = Object.keys(english)
   .filter(mayWord)
   .map((key) => ({ key, text: english[key] ?? '' }))
 
-type Shown = { readonly problem?: Problem; readonly preview?: readonly SettingsPreviewRow[] }
+type Shown = {
+  readonly problem?: Problem
+  readonly preview?: readonly SettingsPreviewRow[]
+  readonly pace?: OwnPace
+}
 
-const workPage = (call: Any, { problem, preview }: Shown = {}) => {
+const workPage = (call: Any, { problem, preview, pace }: Shown = {}) => {
   const typed = problem || preview ? keptOf(formOf(call)) : undefined
   return page(
     <WorkSettingsPage
@@ -54,6 +70,7 @@ const workPage = (call: Any, { problem, preview }: Shown = {}) => {
       once={onceOf(call)}
       {...(typed ? { kept: typed } : {})}
       {...(preview ? { preview } : {})}
+      {...(pace ? { pace } : {})}
       {...(problem ? { errors: fieldErrors(call, problem) } : {})}
     />,
     problem ? 422 : 200,
@@ -69,7 +86,14 @@ export const workSettingsRoutes: readonly Route[] = [
     rights: 'owner',
     summary: 'Steps, thresholds, sentences, own questions, people and the picture.',
     answers: { 200: 'other' },
-    act: (call) => workPage(call),
+    load: () => ({
+      lines: selectFinishedLines(MOST_FINISHED),
+      plans: selectFinishedPlans(MOST_FINISHED),
+    }),
+    act: (call) => {
+      const { lines, plans } = call.loaded
+      return workPage(call, { pace: ownPace(lines, plans, call.studio.profile.steps) })
+    },
   }),
   route({
     id: 'page.settings.work.save',
@@ -96,6 +120,28 @@ export const workSettingsRoutes: readonly Route[] = [
         },
         (problem) => workPage(call, { problem }),
       )
+    },
+  }),
+  route({
+    id: 'page.settings.pace',
+    face: 'page',
+    method: 'POST',
+    path: '/studio/settings/work/pace',
+    rights: 'owner',
+    summary: 'Take over a pace that finished jobs propose.',
+    body: 'form',
+    answers: { 303: null },
+    act: (call) => {
+      const form = formOf(call)
+      checkRev(call)
+      const step = STEPS.find((id) => id === form.get('step'))
+      const pace = wholeOf(form, 'pace')
+      if (step === undefined) throw invalid([{ pointer: '/step', code: 'ERR_VALUE' }])
+      if (pace === undefined || !(pace >= 25 && pace <= 400))
+        throw invalid([{ pointer: '/pace', code: 'ERR_PACE' }])
+      const { profile } = call.studio
+      const steps = { ...profile.steps, [step]: { ...profile.steps[step], pace: pace / 100 } }
+      return saved(call, { ...profile, steps }, paths.settingsWork)
     },
   }),
   route({

@@ -154,6 +154,19 @@ export const pagesSheet: Catalogue = {
   'page.handover.lamp': 'It was: {light}.',
   'page.handover.off': '{item}, {place}: not back on yet',
   'page.handover.coming': '{thing}: still to come',
+  'page.pace': 'What your finished jobs say',
+  'page.pace.no-jobs': 'No job was handed over yet: the catalogue counts.',
+  'page.pace.says.too-few':
+    '{within} of {n} finished jobs stayed within the hours told before. That is too few to judge by.',
+  'page.pace.says.as-promised':
+    '{within} of {n} finished jobs stayed within the hours told before, as about eight of ten should. In the long run between {low} and {high} of a hundred would.',
+  'page.pace.says.too-narrow':
+    'Only {within} of {n} finished jobs stayed within the hours told before; in the long run between {low} and {high} of a hundred would. About eighty should: look at the paces below.',
+  'page.pace.says.too-wide':
+    '{within} of {n} finished jobs stayed within the hours told before; in the long run between {low} and {high} of a hundred would. Eighty would do: the ranges are wider than need be.',
+  'page.pace.proposal':
+    '{n|One job|# jobs} took {seen} per cent of the catalogue. We propose {pace}; the true one is likely between {low} and {high}.',
+  'page.pace.take': 'Set it to {pace} per cent',
   'page.record.returns': 'It comes back on {date:date} for that.',
   'page.record.allowance': 'May still come off',
   'page.record.kept': 'For the next person',
