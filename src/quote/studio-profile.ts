@@ -76,6 +76,8 @@ export const studioProfile = z.strictObject({
       )
       .max(40),
   ),
+  /** What the customer reads first; sentences it lacks are said in English. Absent: English. */
+  language: maybe(z.enum(['en', 'de'])),
   /** Sentences the studio says its own way, by key. */
   wording: maybe(z.record(z.string().max(120), z.string().min(1).max(2000))),
   /** Paint thresholds, µm, inside the hard limits. */

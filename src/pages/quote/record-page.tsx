@@ -5,6 +5,7 @@ import type { Frame } from '../frame'
 import { Layout } from '../layout'
 import { date, money } from '../parts/money-text'
 import { lineName } from './quote-lines'
+import { ReadingsPlot } from './readings-plot'
 import { Kept, type RecordKept } from './record-kept'
 
 export type RecordPageProps = {
@@ -94,6 +95,7 @@ const Readings: FC<{ readonly words: Words; readonly record: HandoverRecord }> =
           ))}
         </tbody>
       </table>
+      <ReadingsPlot words={words} panels={record.panels} />
     </section>
   )
 

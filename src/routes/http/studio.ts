@@ -1,6 +1,7 @@
 import { currencyExponent } from '../../kernel/currency'
 import { DEFAULT_PROFILE, engineSettings, type StudioProfile } from '../../quote/studio-profile'
 import type { SettingsRevision } from '../../store/settings'
+import { german } from '../../words/de'
 import { english } from '../../words/en'
 import { type Catalogue, type Words, words } from '../../words/render'
 import type { Studio } from '../route'
@@ -26,12 +27,19 @@ export const studioOf = (
   }
 }
 
+/** Catalogues before those of the app: the studio's own sentences, then its language. */
+const own = ({ wording, language }: StudioProfile): readonly Catalogue[] => [
+  ...(wording ? [wording] : []),
+  ...(language === 'de' ? [german] : []),
+]
+
 const wordsIn = (
   profile: StudioProfile,
   catalogues: readonly Catalogue[],
   money: { readonly currency: string; readonly exponent: number },
 ): Words =>
-  words(profile.wording ? [profile.wording, ...catalogues] : catalogues, {
+  words([...own(profile), ...catalogues], {
+    // Most of a page is English still, and a screen reader reads it in the language named.
     language: 'en',
     locale: profile.locale,
     currency: money.currency,

@@ -53,6 +53,8 @@ export const reIssueWords: Catalogue = {
     'By the readings nothing got smaller. Take the readings that are missing, or say in your own words what is less.',
   'error.ERR_NOT_DEARER':
     'This is more than was agreed. What costs more is extra work: ask about it as such.',
+  'page.record.plot':
+    'Ring: before. Dot: after. All panels to one scale, thinner paint to the left.',
   'page.extra.if-not': 'If you say no: {text}',
   'page.extra.if-not-plain': 'If you say no, we leave it as it is; what was agreed goes on.',
   'page.extra.if-not.ask': 'What happens if they say no',

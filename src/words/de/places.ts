@@ -1,0 +1,45 @@
+import type { Catalogue } from '../render'
+
+/** Places, buttons and states that a customer meets on every page. */
+export const germanPlaces: Catalogue = {
+  'page.skip': 'Zum Inhalt',
+  'page.nav': 'Bereiche',
+  'page.yes': 'Ja',
+  'page.no': 'Nein',
+  'page.unit': 'Einheit',
+  'page.change': 'ändern',
+  'page.why': 'Warum?',
+  'page.why.ask': 'Warum wir fragen',
+  'page.go-on': 'Weiter',
+  'page.not-sure': 'Weiß nicht',
+  'answer.unsure': 'Weiß nicht',
+  'page.leave': 'Jetzt unterbrechen und später weitermachen',
+  'page.start.title': 'Erzählen Sie uns von dem Auto',
+  'page.start.first':
+    'Wir stellen kurze Fragen, eine nach der anderen. „Weiß nicht“ ist immer eine gute Antwort.',
+  'page.start.second':
+    'Sobald wir genug wissen, sehen Sie eine Spanne für den Preis und für die Tage.',
+  'page.start.third':
+    'Sie entscheiden, ob Sie es abschicken. Dann liest es ein Mensch und schreibt Ihnen.',
+  'page.start.time': 'Etwa drei Minuten für ein einfaches Auto, zehn für eines mit Vorgeschichte.',
+  'page.start.button': 'Anfangen',
+  'page.start.go-on': 'Dort weitermachen, wo Sie waren',
+  'page.start.mine': 'Ihre in diesem Browser',
+  'page.start.another': 'Mit einem anderen Auto anfangen',
+  'page.mine.answering': 'noch nicht abgeschickt',
+  'page.mine.received': 'bei der Werkstatt',
+  'page.mine.quoted': 'ein Angebot wartet auf Sie',
+  'page.mine.agreed': 'vereinbart',
+  'page.mine.declined': 'Sie haben abgelehnt',
+  'page.mine.lapsed': 'das Angebot ist abgelaufen',
+  'page.mine.withdrawn': 'zurückgezogen',
+  'page.mine.dated': 'Termin steht fest',
+  'page.mine.on-bench': 'in Arbeit',
+  'page.mine.held': 'in Arbeit, wartet gerade',
+  'page.mine.finished': 'fertig',
+  'page.mine.handed-over': 'wieder bei Ihnen',
+  'page.mine.called-off': 'abgesagt',
+  'page.mine.not-brought': 'wurde nicht gebracht',
+  'page.mine.part-done': 'zum Teil erledigt',
+  'page.mine.uncollected': 'fertig, noch bei uns',
+}
