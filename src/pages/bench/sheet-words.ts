@@ -5,7 +5,7 @@ export type SheetWords = { readonly formats: Formats; readonly catalogue: Catalo
 
 /** A sheet's own notes come with the sheet: all of them would be a third of the bytes. */
 const WANTED =
-  /^(page|panel|verdict|step|caution|mask|material|check|format|sequence|paint|error|line|problem|wanted|unit|order|finding)\.|^q\.[a-z0-9-]+\.prompt$/
+  /^(page|panel|verdict|step|caution|mask|material|check|format|sequence|paint|error|line|problem|wanted|unit|order|finding|level)\.|^q\.[a-z0-9-]+\.prompt$/
 
 export const sheetWords = (words: Words): SheetWords => ({
   formats: words.formats,
