@@ -10,6 +10,8 @@ export type Fault =
 export type FaultSwitches = {
   /** The next `n` pipelines meet this fault. */
   next(n: number, fault: Fault): void
+  /** After `skip` more pipelines, the next `n` meet this fault. */
+  later(skip: number, n: number, fault: Fault): void
   /** All pipelines meet this fault until `clear`. */
   always(fault: Fault): void
   clear(): void
@@ -17,14 +19,17 @@ export type FaultSwitches = {
 
 /** The switches, and the way the server asks what the pipeline at hand shall meet. */
 export const createFaults = (): { readonly switches: FaultSwitches; take(): Fault | undefined } => {
-  let current: { readonly fault: Fault; left: number } | undefined
+  let current: { readonly fault: Fault; skip: number; left: number } | undefined
   return {
     switches: {
       next: (n, fault) => {
-        current = { fault, left: n }
+        current = { fault, skip: 0, left: n }
+      },
+      later: (skip, n, fault) => {
+        current = { fault, skip, left: n }
       },
       always: (fault) => {
-        current = { fault, left: Number.POSITIVE_INFINITY }
+        current = { fault, skip: 0, left: Number.POSITIVE_INFINITY }
       },
       clear: () => {
         current = undefined
@@ -32,6 +37,10 @@ export const createFaults = (): { readonly switches: FaultSwitches; take(): Faul
     },
     take: () => {
       if (current === undefined || current.left <= 0) return undefined
+      if (current.skip > 0) {
+        current.skip -= 1
+        return undefined
+      }
       current.left -= 1
       return current.fault
     },

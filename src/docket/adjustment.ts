@@ -1,11 +1,11 @@
 import * as z from 'zod'
+import { day } from './line-shapes'
 
 const maybe = z.exactOptional
 const minor = z.int()
 const minutes = z.int().min(0).max(100_000)
 const words = z.string().min(1).max(64)
 const why = z.string().min(1).max(500)
-const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/)
 
 /** A change the studio made to an estimate, as a line keeps it; the engine's shape of the same name. */
 export const adjustment = z.discriminatedUnion('kind', [

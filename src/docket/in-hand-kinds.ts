@@ -1,9 +1,9 @@
 import * as z from 'zod'
 import { SUPPLY, WANTED } from '../jobsheet/supply'
+import { day } from './line-shapes'
 
 const maybe = z.exactOptional
 const item = z.string().min(1).max(64)
-const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/)
 
 /**
  * Something to have in hand before the car comes: one of the studio's own (with `what` and `thing`),

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { parseDate } from '../kernel/calendar'
 
 export const maybe = z.exactOptional
 export const id = z.string().min(1).max(64)
@@ -6,7 +7,11 @@ export const micrometres = z.number().min(0).max(5000)
 export const minor = z.int()
 export const minutes = z.int().min(0).max(100_000)
 export const words = z.string().min(1).max(64)
-export const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/)
+/** A day that is in the calendar. */
+export const day = z
+  .string()
+  .regex(/^\d{4}-\d{2}-\d{2}$/)
+  .refine((text) => parseDate(text).ok, 'not a day of the calendar')
 
 /** Free text stands in its own erasable table; the line keeps only where. */
 export const text = z.strictObject({ text: id })

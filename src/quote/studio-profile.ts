@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import type { Zone } from '../kernel/calendar'
+import { parseDate } from '../kernel/calendar'
 import { currencyExponent } from '../kernel/currency'
 import { KIT, type StudioSettings } from './context'
 
@@ -8,7 +9,10 @@ const share = z.int().min(0).max(1_000_000)
 const span = z
   .strictObject({ from: z.int().min(0).max(1440), to: z.int().min(0).max(1440) })
   .refine((s) => s.from < s.to, 'ends before it begins')
-const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/)
+const day = z
+  .string()
+  .regex(/^\d{4}-\d{2}-\d{2}$/)
+  .refine((text) => parseDate(text).ok, 'not a day of the calendar')
 const maybe = z.exactOptional
 
 /**

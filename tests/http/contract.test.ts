@@ -5,6 +5,7 @@ import { registry } from '../../src/routes/registry'
 import { type Caller, callerOf, type Json } from '../support/caller'
 import { openWorld, RUNTIMES, type World } from '../support/world'
 import { answerByKind } from './answer-by-kind'
+import { prepared, preparedWorld } from './stages'
 
 const base = '/api/v1/enquiries'
 const pointers = (json: Json): string[] => json.errors.map((e: Json) => e.pointer).sort()
@@ -191,6 +192,57 @@ describe('the limits of how often', () => {
     const statuses: number[] = []
     for (let i = 0; i <= most; i += 1) statuses.push((await guess(i)).status)
     expect(statuses).toEqual([...new Array(most).fill(401), 429])
+    await world.close()
+  })
+})
+
+describe('days', () => {
+  it('that are in no calendar are refused, and one far away is no fault', async () => {
+    const world = await preparedWorld(await prepared())
+    const call = callerOf(world)
+    const { quoted, dated } = (await prepared()).dockets
+    const key = world.ownerKey
+    for (const start of ['2345-94-57', '2027-02-29', '0000-00-00']) {
+      const trial = await call('POST', `/api/v1/dockets/${quoted.id}/trial`, {
+        key,
+        json: { start },
+      })
+      expect(trial.status, start).toBe(422)
+      expect(trial.json.errors[0].pointer).toBe('/start')
+      const own = { key, match: dated.rev, json: { start } }
+      expect((await call('POST', `/api/v1/dockets/${dated.id}/date`, own)).status, start).toBe(422)
+    }
+    for (const start of ['2099-12-31', '1970-01-01']) {
+      const { status } = await call('POST', `/api/v1/dockets/${quoted.id}/trial`, {
+        key,
+        json: { start },
+      })
+      expect([200, 422], start).toContain(status)
+    }
+    await world.close()
+  })
+})
+
+describe('amounts', () => {
+  it('too large to be added up exactly are refused by name, and the largest allowed are exact', async () => {
+    const world = await preparedWorld(await prepared())
+    const call = callerOf(world)
+    const { id } = (await prepared()).dockets.quoted
+    const trial = (amounts: readonly number[]) =>
+      call('POST', `/api/v1/dockets/${id}/trial`, {
+        key: world.ownerKey,
+        json: { adjustments: amounts.map((amount) => ({ kind: 'surcharge', amount, why: 'x' })) },
+      })
+    const refused = await trial([1, Number.MAX_SAFE_INTEGER])
+    expect(refused.status).toBe(422)
+    expect(refused.json.errors).toMatchObject([
+      { pointer: '/adjustments/1/amount', code: 'ERR_AMOUNT_TOO_LARGE' },
+    ])
+    const before = (await trial([])).json.offer.net
+    const most = await trial(new Array(200).fill(100_000_000_000))
+    expect(most.status).toBe(200)
+    expect(Number.isSafeInteger(most.json.offer.total)).toBe(true)
+    expect(most.json.offer.net).toBeGreaterThanOrEqual(200 * 100_000_000_000 + before - 1_000)
     await world.close()
   })
 })

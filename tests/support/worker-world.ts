@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs'
+import { copyFileSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { createInterface } from 'node:readline'
@@ -17,7 +17,8 @@ type Scheduled = { readonly scheduled: (event: { readonly cron: string }) => Pro
 export const openWorkerWorld = async (options: WorldOptions): Promise<World> => {
   const folder = mkdtempSync(join(tmpdir(), 'jambside-edge-'))
   const file = join(folder, 'jambside.db')
-  await copyBase(file)
+  if (options.from) copyFileSync(options.from.file, file)
+  else await copyBase(file)
   const hrana = await startHrana({ file })
   const built = await buildWorker()
   const logs: string[] = []

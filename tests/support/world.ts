@@ -36,7 +36,7 @@ export type WorldOptions = {
   readonly runtime: Runtime
   readonly trustProxy?: boolean
   readonly publicUrl?: string
-  /** Node only: begin with a copy of this database and its pictures instead of an empty one. */
+  /** Begin with a copy of this database instead of an empty one; on Node with its pictures, too. */
   readonly from?: { readonly file: string; readonly photos: string }
   /** Node only: another run of chance, so that ids do not meet those of `from`. */
   readonly seed?: string

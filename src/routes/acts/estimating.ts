@@ -7,6 +7,7 @@ import { ENGINE, type Estimated, type EstimateInput, estimate } from '../../quot
 import type { Stmt } from '../../store/db'
 import { insertEstimate } from '../../store/estimates'
 import { sha256 } from '../http/keys'
+import { invalid } from '../http/problem'
 import type { Studio } from '../route'
 import type { Desk } from './desk'
 
@@ -29,18 +30,36 @@ export const inputOf = (
   ...more,
 })
 
+/** No work on a car costs this much in any money; sums of 200 of these are still exact. */
+const MOST_AMOUNT = 100_000_000_000
+
+/** Amounts so large that a sum of them would no longer be exact. Throws 422. */
+const checkAmounts = (adjustments: readonly Adjustment[]): void => {
+  const faults = adjustments.flatMap((a, i) =>
+    (['amount', 'cost'] as const).flatMap((name) => {
+      const value = name in a ? (a as { readonly [K in typeof name]?: number })[name] : undefined
+      return value !== undefined && value > MOST_AMOUNT
+        ? [{ pointer: `/adjustments/${i}/${name}`, code: 'ERR_AMOUNT_TOO_LARGE' }]
+        : []
+    }),
+  )
+  if (faults.length > 0) throw invalid(faults)
+}
+
 /** The docket's own readings and sets count as soon as there are any. */
 export const deskInput = (
   studio: Studio,
   now: number,
   desk: Desk,
   adjustments: readonly Adjustment[] = [],
-): EstimateInput =>
-  inputOf(studio, now, desk.answers, {
+): EstimateInput => {
+  checkAmounts(adjustments)
+  return inputOf(studio, now, desk.answers, {
     readings: benchReadings(desk.docket.bench),
     done: doneSets(desk.docket.bench),
     adjustments,
   })
+}
 
 const PERSONAL = new Set(['contact', 'vin'])
 

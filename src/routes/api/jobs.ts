@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { day } from '../../docket/line-shapes'
 import { STATES } from '../../docket/states'
 import { selectEstimatesOf } from '../../store/estimates'
 import { sheetFor } from '../acts/agreed'
@@ -14,7 +15,6 @@ import { type Route, route } from '../route'
 import { stateAnswer } from './shapes'
 
 const base = '/api/v1/dockets'
-const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/)
 const maybe = z.exactOptional
 const yearOf = (now: number): number => new Date(now).getUTCFullYear()
 type Params = { readonly params: Readonly<Record<string, string>> }

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { day } from '../../docket/line-shapes'
 import { estimate } from '../../quote/estimate'
 import { TREATMENTS } from '../../quote/options/treatment'
 import { deskLoad, openDesk } from '../acts/desk'
@@ -11,7 +12,6 @@ import { adjustments } from './adjustments'
 import { estimateAnswer, revisionAnswer, sentAnswer } from './shapes'
 
 const base = '/api/v1/dockets'
-const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/)
 const maybe = z.exactOptional
 type Params = { readonly params: Readonly<Record<string, string>> }
 const load = ({ params }: Params) => deskLoad(params.id ?? '')

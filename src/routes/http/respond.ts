@@ -45,6 +45,17 @@ export const respond = (o: Outcome, requestId: string): Response => {
   return new Response(JSON.stringify(o.json), { status: o.status, headers })
 }
 
+/** A name that may be said back: an unknown field's own name could be anything. */
+const NAMED = /^[\w.~[\]-]{1,64}$/
+
+/** Faults that point at most as far as names go that may be said back. */
+const placed = <T extends { readonly pointer: string }>(faults: readonly T[]): readonly T[] =>
+  faults.map((fault) => {
+    const parts = fault.pointer.split('/')
+    const odd = parts.findIndex((part, i) => i > 0 && !NAMED.test(part))
+    return odd < 0 ? fault : { ...fault, pointer: parts.slice(0, odd).join('/') }
+  })
+
 /** An expected end without success, as problem details (RFC 9457). */
 export const respondProblem = (problem: Problem, requestId: string, words: Words): Response => {
   const status = STATUS[problem.code]
@@ -58,7 +69,7 @@ export const respondProblem = (problem: Problem, requestId: string, words: Words
     status,
     code: problem.code,
     ...(problem.detail ? { detail: words.say(problem.detail.key, problem.detail.params) } : {}),
-    ...(problem.faults.length > 0 ? { errors: sayFaults(problem.faults, words) } : {}),
+    ...(problem.faults.length > 0 ? { errors: placed(sayFaults(problem.faults, words)) } : {}),
     ...problem.more,
     requestId,
   }

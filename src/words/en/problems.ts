@@ -91,6 +91,8 @@ export const problemWords: Catalogue = {
     'This id belongs to something else already. Send it under an id of its own.',
   'error.ERR_LINES_INCOMPLETE':
     'The lines of this docket are not whole: they must run from its opening on without a gap.',
+  'error.ERR_AMOUNT_TOO_LARGE':
+    'This amount is larger than can be added up exactly. Look for a digit too many.',
   'error.ERR_FILE_BROKEN': 'This picture could not be read. Take it again.',
   'error.ERR_FILE_COUNT': 'There are enough pictures now. Remove one first.',
 }
