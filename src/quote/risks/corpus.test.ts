@@ -35,6 +35,11 @@ const CONTRADICTING: readonly (readonly [string, string, why: string])[] = [
   ['soft-paint', 'hard-paint', 'soft / hard'],
   ['single-stage', 'mixed-paint', 'one system / two'],
   ['deadline', 'deadline-drying', 'said twice'],
+  ['matte', 'old-coating', 'never polished / polishing takes it off'],
+  ['lacquer', 'old-coating', 'by hand only / polishing takes it off'],
+  ['matte', 'sun-worn', 'marks stay / shine comes back'],
+  ['by-the-hour', 'clean-shows-marks', 'nothing is agreed yet / after the wash'],
+  ['peel', 'sun-worn', 'only repainting helps / shine comes back'],
   ['rodents', 'pet-hair', 'no brush and vacuum first / brush and vacuum'],
 ]
 
