@@ -16,6 +16,13 @@ const CAR = {
 } as const
 const PATIENCE = 120_000
 
+/** Opens what is folded; a look at the page has opened it already. */
+const unfold = async ({ page }: Visitor, title: string): Promise<void> => {
+  const fold = page.locator('details', { has: page.getByText(title, { exact: true }) })
+  if ((await fold.getAttribute('open')) === null)
+    await page.getByText(title, { exact: true }).click()
+}
+
 describe.each([
   { scripts: 'with scripts', js: true },
   { scripts: 'without scripts', js: false },
@@ -119,14 +126,14 @@ describe.each([
       expect(await card.textContent()).toContain('The bonnet was sanded once.')
       expect(await card.textContent()).toContain('The price stays as agreed.')
       await looked(v, 'smaller result')
-      await page.getByText('Ask something first').click()
+      await unfold(v, 'Ask something first')
       await page.getByLabel('Your question').fill('Would a repaint help?')
       await press(page, button(v, 'Send the question'))
       expect(await page.textContent('main')).toContain('Would a repaint help?')
       await owner.page.goto(`/studio/d/${id}`)
       expect(await owner.page.locator('#reply').textContent()).toContain('Would a repaint help?')
 
-      await page.getByText('No, not like that').click()
+      await unfold(v, 'No, not like that')
       await press(page, button(v, 'Say no'))
       expect(await page.locator('.summary, [role=alert]').first().count()).toBe(1)
       await looked(v, 'no without what instead')
