@@ -33,7 +33,7 @@ export const partsOf = (
   q: Question<unknown>,
   options: Options,
   seen: (value: unknown) => unknown,
-): readonly Options[] => {
+): { readonly parts: readonly Options[]; readonly kinds: readonly unknown[] } => {
   const kinds: unknown[] = []
   const parts: Options[] = []
   q.likely?.forEach(([value], i) => {
@@ -46,5 +46,5 @@ export const partsOf = (
       parts.push(1 << i)
     }
   })
-  return parts
+  return { parts, kinds }
 }

@@ -27,27 +27,34 @@ export type Worlds<R> = {
 export const MOST_WORLDS = 4096
 export const LEAST_DIVIDED = 1 / 512
 
-/** A question read, its options put together as the rule told them apart, and which of these is tried. */
+/** A question read: its options put together as the rule told them apart, and which part is tried. */
 type Step = {
   readonly q: Question<unknown>
+  /** What was still open of it. */
+  readonly open: Options
   readonly parts: readonly Options[]
+  /** What each part is seen as. */
+  readonly kinds: readonly unknown[]
   /** How likely the world is before this question divides it. */
   readonly chance: number
-  /** Not divided: the part stands for all of the options. */
-  readonly whole: boolean
+  /** Told apart; else the one part stands for all that is open. */
+  readonly divides: boolean
   at: number
 }
 
+const chanceAfter = ({ q, open, parts, chance, divides, at }: Step): number =>
+  divides ? (chance * weightOf(q, parts[at]!)) / weightOf(q, open) : chance
+
 const worldOf = <R>(path: readonly Step[], result: R): World<R> => {
-  const holds = new Map<Question<unknown>, Options>()
-  for (const { q, parts, whole, at } of path) if (!whole) holds.set(q, parts[at]!)
-  let weight = 1
   const when: [string, Options][] = []
-  for (const [q, options] of holds) {
-    weight *= weightOf(q, options)
-    when.push([q.id, options])
+  for (const { q, parts, divides, at } of path) {
+    if (!divides) continue
+    const known = when.find(([id]) => id === q.id)
+    if (known === undefined) when.push([q.id, parts[at]!])
+    else known[1] = parts[at]!
   }
-  return { weight, when, result }
+  const last = path.at(-1)
+  return { weight: last === undefined ? 1 : chanceAfter(last), when, result }
 }
 
 /** Moves on to the next part of the last step that has one; false when all have been tried. */
@@ -63,36 +70,41 @@ const advance = (path: Step[]): boolean => {
   }
 }
 
+const openOf = (path: readonly Step[], q: Question<unknown>): Options => {
+  for (let i = path.length - 1; i >= 0; i--)
+    if (path[i]!.q === q) return path[i]!.parts[path[i]!.at]!
+  return allOptions(q)
+}
+
 /** The way through the options, depth first, dividing worlds from `least` on; `start` before each run. */
 const explorer = (least: number) => {
   const path: Step[] = []
-  const open = new Map<Question<unknown>, Options>()
   let depth = 0
-  let chance = 1
+  const added = (q: Question<unknown>, seen: (value: unknown) => unknown): Step => {
+    const last = path.at(-1)
+    const chance = last === undefined ? 1 : chanceAfter(last)
+    const open = openOf(path, q)
+    const { parts, kinds } = partsOf(q, open, seen)
+    const divides = parts.length > 1 && chance >= least
+    const one = parts.length === 1 ? open : likeliestOf(q, open)
+    const step = divides
+      ? { q, open, parts, kinds, chance, divides, at: 0 }
+      : { q, open, parts: [one], kinds: [seen(firstOf(q, one))], chance, divides, at: 0 }
+    path.push(step)
+    return step
+  }
+  // What was read so far decides what is read next, so a step of the way stands for the same reading.
   const choose: Choose = (q, seen) => {
-    const options = open.get(q) ?? allOptions(q)
-    const parts = partsOf(q, options, seen)
-    if (parts.length === 1) return seen(firstOf(q, options))
-    let step = path[depth]
-    if (step === undefined) {
-      const whole = chance < least
-      step = { q, parts: whole ? [likeliestOf(q, options)] : parts, chance, whole, at: 0 }
-      path.push(step)
-    }
+    const step = path[depth] ?? added(q, seen)
     depth += 1
-    const part = step.parts[step.at]!
-    if (!step.whole) chance = (step.chance * weightOf(q, part)) / weightOf(q, options)
-    open.set(q, part)
-    return seen(firstOf(q, part))
+    return step.kinds[step.at] as ReturnType<typeof seen>
   }
   return {
     start: () => {
       depth = 0
-      chance = 1
-      open.clear()
     },
     choose,
-    used: () => path.slice(0, depth),
+    path: path as readonly Step[],
     next: () => advance(path),
   }
 }
@@ -112,13 +124,13 @@ const explored = <R>(
   s.begin(choose, marks)
   const first = rule(s.reader)
   if (way === undefined) return [{ weight: 1, when: [], result: first }]
-  const found = [worldOf(way.used(), first)]
+  const found = [worldOf(way.path, first)]
   while (way.next()) {
     if (least === 0 && found.length === MOST_WORLDS) return null
     way.start()
     s.begin(choose, marks)
     const result = rule(s.reader)
-    found.push(worldOf(way.used(), result))
+    found.push(worldOf(way.path, result))
   }
   return found
 }

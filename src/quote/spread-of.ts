@@ -1,5 +1,6 @@
 import { script } from '../intake/script'
 import type { ThreePoint } from './context'
+import { type Leaf, mergeLeaves } from './merge-leaves'
 import type { RunEvent, RunStep } from './needs'
 import type { Case, SpreadInput, SpreadItem, Unknown } from './spread'
 
@@ -13,13 +14,6 @@ const scaled = (t: ThreePoint, factor: number): ThreePoint =>
         mode: t.mode * factor,
         pessimistic: t.pessimistic * factor,
       }
-
-type Leaf = {
-  readonly when: readonly (readonly [string, number])[]
-  readonly chance: number
-  readonly minutes: ThreePoint
-  readonly money: ThreePoint
-}
 
 const stepLeaves = (run: RunStep, pace: number): readonly Leaf[] =>
   run.worlds.map(({ when, result }) => ({
@@ -47,6 +41,9 @@ export type SpreadOf = {
   readonly setUp: number
 }
 
+const byId = new Map(script.questions.map((q) => [q.id, q]))
+const questionOf = (id: string) => byId.get(id)
+
 /** Steps and events with their worlds as the input of the spread; unknowns are question ids. */
 export const spreadOf = (
   steps: readonly RunStep[],
@@ -58,15 +55,16 @@ export const spreadOf = (
   const place = (id: string): number => {
     const known = index.get(id)
     if (known !== undefined) return known
-    const q = script.questions.find((each) => each.id === id)
+    const q = questionOf(id)
     unknowns.push({ id, weights: (q?.likely ?? []).map(([, w]) => w), carSd: q?.carSd ?? 0 })
     index.set(id, unknowns.length - 1)
     return unknowns.length - 1
   }
+  const all = (id: string): number => (1 << (questionOf(id)?.likely?.length ?? 0)) - 1
   const item = (id: string, leaves: readonly Leaf[]): SpreadItem => ({
     id,
     ratePerHour: of.ratePerHour,
-    cases: leaves.map(
+    cases: mergeLeaves(leaves, all).map(
       (leaf): Case => ({ ...leaf, when: leaf.when.map(([q, o]) => [place(q), o] as const) }),
     ),
   })

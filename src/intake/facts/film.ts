@@ -62,4 +62,6 @@ export const comesOff = (r: Reader): boolean =>
 
 /** True when film or wrap comes off painted panels, not off glass alone. */
 export const hasBodyFilm = (r: Reader): boolean =>
-  comesOff(r) && hasFilm(r) && filmPlaces(r).some((place) => place !== 'glass')
+  comesOff(r) &&
+  hasFilm(r) &&
+  (r.as(filmWhere, (at) => at.length === 0 || at.some((place) => place !== 'glass')) ?? true)

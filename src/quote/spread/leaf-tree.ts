@@ -3,17 +3,32 @@ import type { Case, SpreadInput, SpreadItem, Unknown } from './spread-input'
 
 /**
  * Which case holds: a fork asks whether one unknown takes one of some options, a leaf (unknown −1)
- * is a case.
+ * is a case. Nodes are numbered from 0 within a tree, the root last.
  */
 export type LeafTree = Leaf | Fork
-type Leaf = { readonly unknown: -1; readonly leaf: number }
+type Leaf = { readonly unknown: -1; readonly id: number; readonly leaf: number }
 type Fork = {
   readonly unknown: number
+  readonly id: number
   /** Bits of the options that go to `yes`. */
   readonly options: number
   readonly yes: LeafTree
   readonly no: LeafTree
+  /** The unknowns it and the forks below ask. */
+  readonly below: Asked
 }
+
+/** Unknowns as bits; past 60 two of them share one, which costs time and nothing else. */
+type Asked = { readonly low: number; readonly high: number }
+export const NONE: Asked = { low: 0, high: 0 }
+const both = (a: Asked, b: Asked): Asked => ({ low: a.low | b.low, high: a.high | b.high })
+/** The unknown as a bit. */
+export const asked = (unknown: number): Asked => {
+  const bit = 1 << (unknown % 30)
+  return Math.floor(unknown / 30) % 2 === 0 ? { low: bit, high: 0 } : { low: 0, high: bit }
+}
+/** The unknowns asked in a tree. */
+export const belowOf = (tree: LeafTree): Asked => (isLeaf(tree) ? NONE : tree.below)
 
 /** True for a case, false for a fork. */
 export const isLeaf = (tree: LeafTree): tree is Leaf => tree.unknown < 0
@@ -23,6 +38,7 @@ export type Shape = {
   /** The unknowns it forks on, ascending. */
   readonly axes: readonly number[]
   readonly tree: LeafTree
+  readonly nodes: number
   /** Probability of each case. */
   readonly weights: Float64Array
 }
@@ -49,13 +65,18 @@ export const allOpen = (unknowns: readonly Unknown[]): Open => ({
   chances: unknowns.map(chancesOf),
 })
 
-const grow = (item: SpreadItem, here: readonly number[], open: Int32Array): LeafTree => {
+const grow = (
+  item: SpreadItem,
+  here: readonly number[],
+  open: Int32Array,
+  number: () => number,
+): LeafTree => {
   const first = here[0]
   if (first === undefined) throw new RangeError(`cases of ${item.id} leave a gap`)
   const ask = item.cases[first]!.when.find(([u, options]) => (open[u]! & ~options) !== 0)
   if (ask === undefined) {
     if (here.length > 1) throw new RangeError(`cases of ${item.id} overlap`)
-    return { unknown: -1, leaf: first }
+    return { unknown: -1, id: number(), leaf: first }
   }
   const [unknown, options] = ask
   const was = open[unknown]!
@@ -65,11 +86,14 @@ const grow = (item: SpreadItem, here: readonly number[], open: Int32Array): Leaf
       item,
       here.filter((k) => item.cases[k]!.when.every(([u, o]) => u !== unknown || (o & left) !== 0)),
       open,
+      number,
     )
   }
-  const fork = { unknown, options, yes: branch(was & options), no: branch(was & ~options) }
+  const yes = branch(was & options)
+  const no = branch(was & ~options)
   open[unknown] = was
-  return fork
+  const below = both(asked(unknown), both(belowOf(yes), belowOf(no)))
+  return { unknown, id: number(), options, yes, no, below }
 }
 
 const addWeights = (tree: LeafTree, weight: number, open: Open, out: Float64Array): void => {
@@ -81,7 +105,7 @@ const addWeights = (tree: LeafTree, weight: number, open: Open, out: Float64Arra
 }
 
 /** Goes down the branches of a fork that can still hold, each with its chance; `open` as narrowed there. */
-const eachBranch = (
+export const eachBranch = (
   { unknown, options, yes, no }: Fork,
   open: Open,
   go: (branch: LeafTree, share: number) => void,
@@ -110,14 +134,13 @@ const alike = (a: SpreadItem, b: SpreadItem): boolean =>
 
 const shapeOf = (item: SpreadItem, open: Open): Shape => {
   const named = new Set(item.cases.flatMap((c) => c.when.map(([unknown]) => unknown)))
-  const tree = grow(
-    item,
-    item.cases.map((_, k) => k),
-    open.options,
-  )
+  let nodes = 0
+  const number = (): number => nodes++
+  const all = item.cases.map((_, k) => k)
+  const tree = grow(item, all, open.options, number)
   const weights = new Float64Array(item.cases.length)
   addWeights(tree, 1, open, weights)
-  return { axes: [...named].sort((a, b) => a - b), tree, weights }
+  return { axes: [...named].sort((a, b) => a - b), tree, nodes, weights }
 }
 
 /**
@@ -135,33 +158,4 @@ export const shapesOf = (input: SpreadInput): readonly Shape[] => {
     known.push({ item, shape })
     return shape
   })
-}
-
-/** Mean of a value per case, given what is still open. */
-export const meanOf = (tree: LeafTree, values: Float64Array, open: Open): number => {
-  if (isLeaf(tree)) return values[tree.leaf]!
-  let sum = 0
-  eachBranch(tree, open, (branch, share) => {
-    sum += share * meanOf(branch, values, open)
-  })
-  return sum
-}
-
-/** Visits every two cases of two trees that can hold together, with how likely they do. */
-export const eachPair = (
-  a: LeafTree,
-  b: LeafTree,
-  open: Open,
-  visit: (caseA: number, caseB: number, weight: number) => void,
-  weight = 1,
-): void => {
-  if (!isLeaf(a))
-    eachBranch(a, open, (branch, share) => {
-      eachPair(branch, b, open, visit, weight * share)
-    })
-  else if (!isLeaf(b))
-    eachBranch(b, open, (branch, share) => {
-      eachPair(a, branch, open, visit, weight * share)
-    })
-  else visit(a.leaf, b.leaf, weight)
 }

@@ -1,4 +1,5 @@
-import { allOpen, eachPair, meanOf, type Open, type Shape, shapesOf } from './leaf-tree'
+import { eachPair, meanGiven, meansOf } from './leaf-means'
+import { allOpen, type Open, type Shape, shapesOf } from './leaf-tree'
 import { pertMean, pertVariance } from './pert'
 import { comonotoneCovariance } from './pert-table'
 import type { Case, SpreadInput, SpreadItem } from './spread-input'
@@ -70,19 +71,44 @@ const addItem = (item: SpreadItem, shape: Shape, groups: Map<Shape, Group>, own:
   }
 }
 
-type Centred = Group & { readonly mean: Readonly<Record<(typeof KINDS)[number], number>> }
+/** Of all items of one shape: the means below each node of its tree less the mean of the whole. */
+type Centred = {
+  readonly shape: Shape
+  readonly mean: Readonly<Record<(typeof KINDS)[number], number>>
+  readonly off: Means
+}
+
+const centred = (group: Group, open: Open): Centred => {
+  const { shape } = group
+  const root = shape.tree.id
+  const of = (kind: (typeof KINDS)[number]) => meansOf(shape, group[kind], open)
+  const [minutes, worth, money] = [of('minutes'), of('worth'), of('money')]
+  const mean = { minutes: minutes[root]!, worth: worth[root]!, money: money[root]! }
+  const off = (all: Float64Array, whole: number) => all.map((value) => value - whole)
+  return {
+    shape,
+    mean,
+    off: {
+      minutes: off(minutes, mean.minutes),
+      worth: off(worth, mean.worth),
+      money: off(money, mean.money),
+    },
+  }
+}
 
 /** Adds what two groups share through common unknowns; given the options they are independent. */
 const addShared = (a: Centred, b: Centred, open: Open, total: Own): void => {
   if (!a.shape.axes.some((axis) => b.shape.axes.includes(axis))) return
   const twice = a === b ? 1 : 2
+  const { minutes: minutesA, worth: worthOfA, money: moneyOfA } = a.off
+  const { minutes: minutesB, worth: worthOfB, money: moneyOfB } = b.off
   eachPair(a.shape.tree, b.shape.tree, open, (i, j, weight) => {
-    const worthA = a.worth[i]! - a.mean.worth
-    const worthB = b.worth[j]! - b.mean.worth
-    const moneyA = a.money[i]! - a.mean.money
-    const moneyB = b.money[j]! - b.mean.money
+    const worthA = worthOfA[i]!
+    const worthB = worthOfB[j]!
+    const moneyA = moneyOfA[i]!
+    const moneyB = moneyOfB[j]!
     const both = weight * twice
-    total.varMinutes += both * (a.minutes[i]! - a.mean.minutes) * (b.minutes[j]! - b.mean.minutes)
+    total.varMinutes += both * minutesA[i]! * minutesB[j]!
     total.varWorth += both * worthA * worthB
     total.varMoney += both * moneyA * moneyB
     total.covWorthMoney += (both / 2) * (worthA * moneyB + worthB * moneyA)
@@ -92,15 +118,12 @@ const addShared = (a: Centred, b: Centred, open: Open, total: Own): void => {
 const givenOf = (input: SpreadInput, groups: readonly Centred[], open: Open): readonly Means[] =>
   input.unknowns.map(({ weights }, k) => {
     const given = emptyMeans(weights.length)
-    for (const group of groups) {
-      const forks = group.shape.axes.includes(k)
-      for (let o = 0; o < weights.length; o++) {
-        open.options[k] = 1 << o
+    for (const { shape, mean, off } of groups) {
+      const forks = shape.axes.includes(k)
+      for (let o = 0; o < weights.length; o++)
         for (const kind of KINDS)
-          given[kind][o]! += forks ? meanOf(group.shape.tree, group[kind], open) : group.mean[kind]
-      }
+          given[kind][o]! += mean[kind] + (forks ? meanGiven(shape.tree, off[kind], k, o, open) : 0)
     }
-    open.options[k] = (1 << weights.length) - 1
     return given
   })
 
@@ -114,10 +137,7 @@ export const sumsOf = (input: SpreadInput): Sums => {
     addItem(item, shapes[i]!, groups, total)
   })
   const open = allOpen(unknowns)
-  const all = [...groups.values()].map((group): Centred => {
-    const of = (kind: (typeof KINDS)[number]) => meanOf(group.shape.tree, group[kind], open)
-    return { ...group, mean: { minutes: of('minutes'), worth: of('worth'), money: of('money') } }
-  })
+  const all = [...groups.values()].map((group) => centred(group, open))
   all.forEach((a, i) => {
     for (const b of all.slice(i)) addShared(a, b, open, total)
   })

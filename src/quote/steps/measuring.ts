@@ -1,5 +1,6 @@
-import { finishSystem } from '../../intake/facts/finish-system'
+import { has } from '../../intake/facts/has'
 import { wants } from '../../intake/facts/wants'
+import { dangers } from '../../intake/questions/dangers'
 import type { Reader } from '../../intake/reader'
 import type { Context } from '../context'
 import type { StepRule } from '../rules'
@@ -10,7 +11,7 @@ import { step } from './step'
 
 /** Readings are worth taking where paint is worked on and a gauge at hand reads its panels. */
 const measures = (r: Reader, c: Context): boolean =>
-  wants(r, 'paint') && finishSystem(r) !== 'matte' && gaugeReads(r, c)
+  wants(r, 'paint') && !has(r, dangers, 'matte') && gaugeReads(r, c)
 
 const clean: readonly string[] = [
   'dry',

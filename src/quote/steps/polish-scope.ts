@@ -1,10 +1,10 @@
 import { ageAs } from '../../intake/facts/age'
 import { type FinishSystem, finishSystem } from '../../intake/facts/finish-system'
-import { freshPaint, freshPanels } from '../../intake/facts/fresh-paint'
+import { freshPanels, freshSomewhere } from '../../intake/facts/fresh-paint'
 import { has } from '../../intake/facts/has'
 import { is } from '../../intake/facts/is'
 import { peeling, peels } from '../../intake/facts/peeling'
-import { polishWish } from '../../intake/facts/polish-wish'
+import { type PolishWish, polishWish } from '../../intake/facts/polish-wish'
 import { resprayed } from '../../intake/facts/respray'
 import { wants } from '../../intake/facts/wants'
 import { dangers } from '../../intake/questions/dangers'
@@ -44,15 +44,14 @@ export type PolishPlan = {
 
 /** Places no machine goes near: lifting paint, and paint too fresh to touch. */
 export const leftOut = (r: Reader): readonly string[] | 'all' => {
+  if (freshSomewhere(r)) return 'all'
   const places = peeling(r)
   const lifting = !peels(r)
     ? []
     : places.length === 0
       ? peelUnknown
       : places.flatMap((p) => peelPanels[p] ?? [])
-  if (!freshPaint(r)) return lifting
-  const fresh = freshPanels(r)
-  return fresh.length === 0 ? 'all' : [...lifting, ...fresh]
+  return [...lifting, ...freshPanels(r)]
 }
 
 /** Places painted again on a car that otherwise was not: what lies on top of them is not known. */
@@ -135,9 +134,13 @@ export const polishPlan = (r: Reader, c: Context): PolishPlan | null => {
   }
 }
 
+/** True when something may be planned at one of these wishes; reads less than the whole plan does. */
+export const mayPolish = (r: Reader, c: Context, wishes: readonly PolishWish[]): boolean =>
+  c.measured !== undefined || c.chosen !== undefined || wishes.includes(polishWish(r))
+
 /** True when anything is polished, by hand or machine; reads far less than the whole plan does. */
 export const polishes = (r: Reader, c: Context): boolean => {
-  if (!wants(r, 'paint') || has(r, dangers, 'matte') || leftOut(r) === 'all') return false
+  if (!wants(r, 'paint') || has(r, dangers, 'matte') || freshSomewhere(r)) return false
   if (c.measured === undefined) return true
   const plan = polishPlan(r, c)
   return (

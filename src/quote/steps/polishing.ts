@@ -1,6 +1,7 @@
 import { finishSystem } from '../../intake/facts/finish-system'
 import { hardnessFactor, oneSetFactor } from '../../intake/facts/hardness-factor'
 import { has } from '../../intake/facts/has'
+import type { PolishWish } from '../../intake/facts/polish-wish'
 import { showsHaze } from '../../intake/facts/shows-haze'
 import { sizeFactor } from '../../intake/facts/size-factor'
 import { defects } from '../../intake/questions/defects'
@@ -11,7 +12,7 @@ import type { Context } from '../context'
 import type { Need, StepRule } from '../rules'
 import type { MinutesKey } from './minutes'
 import { need, sourceOf } from './need'
-import { type PolishPlan, polishes, polishPlan } from './polish-scope'
+import { mayPolish, type PolishPlan, polishes, polishPlan } from './polish-scope'
 import { step } from './step'
 
 const prepared: readonly string[] = [
@@ -35,12 +36,13 @@ const dusty = (r: Reader): readonly string[] =>
 
 const byArea = (
   key: MinutesKey,
+  wishes: readonly PolishWish[],
   panels: (plan: PolishPlan) => readonly string[],
   factor: (r: Reader) => number = () => 1,
   chance: (plan: PolishPlan) => number = () => 1,
 ): StepRule['need'] => {
   return (r: Reader, c: Context): Need | null => {
-    const plan = polishPlan(r, c)
+    const plan = mayPolish(r, c, wishes) ? polishPlan(r, c) : null
     const places = plan ? panels(plan) : []
     if (!plan || places.length === 0) return null
     const likely = chance(plan)
@@ -91,6 +93,7 @@ export const polishing: readonly StepRule[] = [
     cautions: (r) => ['edges', 'heat-limit', ...dusty(r)],
     need: byArea(
       'polish-cut',
+      ['two-step'],
       (p) => p.cut,
       hardnessFactor,
       (p) => p.cutChance,
@@ -107,7 +110,7 @@ export const polishing: readonly StepRule[] = [
     kit: ['machine-polisher'],
     source: sourceOf('polish-light'),
     cautions: (r) => ['edges', 'heat-limit', ...dusty(r)],
-    need: byArea('polish-light', (p) => p.light, oneSetFactor),
+    need: byArea('polish-light', ['light', 'two-step'], (p) => p.light, oneSetFactor),
   }),
   step({
     id: 'polish-finishing',
@@ -121,8 +124,13 @@ export const polishing: readonly StepRule[] = [
     cautions: (r) => ['edges', ...dusty(r)],
     need: (r, c) => {
       // Where edges are through already one set is all there is; nothing is refined on top of it.
-      const haze = showsHaze(r) && !has(r, defects, 'burn-through')
-      return byArea('polish-finishing', (p) => [...p.finishing, ...(haze ? p.light : [])])(r, c)
+      const refined =
+        mayPolish(r, c, ['light', 'two-step']) && showsHaze(r) && !has(r, defects, 'burn-through')
+      const wishes = ['finishing', ...(refined ? (['light', 'two-step'] as const) : [])] as const
+      return byArea('polish-finishing', wishes, (p) => [
+        ...p.finishing,
+        ...(refined ? p.light : []),
+      ])(r, c)
     },
   }),
   step({
@@ -133,7 +141,7 @@ export const polishing: readonly StepRule[] = [
     crewMax: 2,
     source: sourceOf('polish-hand'),
     cautions: () => ['edges'],
-    need: byArea('polish-hand', (p) => p.hand),
+    need: byArea('polish-hand', [], (p) => p.hand),
   }),
   step({
     id: 'glaze-hand',
@@ -144,7 +152,7 @@ export const polishing: readonly StepRule[] = [
     source: sourceOf('glaze-hand'),
     cautions: (r) =>
       finishSystem(r) === 'lacquer' ? ['lacquer', 'oily-rags'] : ['no-abrasive', 'oily-rags'],
-    need: byArea('glaze-hand', (p) => p.glaze),
+    need: byArea('glaze-hand', ['glaze'], (p) => p.glaze),
   }),
   step({
     id: 'pads',
