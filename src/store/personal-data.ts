@@ -94,7 +94,18 @@ export const personalData: readonly PersonalColumn[] = [
 /** The columns that can hold no personal data: ids of ours, states, times, figures, the studio’s own. */
 export const nobodysData: Readonly<Record<string, readonly string[]>> = {
   head: [
-    ...['docket', 'rev', 'state', 'turn', 'sort_at', 'reference', 'title', 'person', 'received_at'],
+    ...[
+      'docket',
+      'rev',
+      'state',
+      'turn',
+      'to_tell',
+      'sort_at',
+      'reference',
+      'title',
+      'person',
+      'received_at',
+    ],
     ...['wanted_by', 'job_date', 'ready_date', 'riskiest', 'price_low', 'price_likely'],
     ...['price_high', 'currency', 'doubtful', 'created_at', 'updated_at'],
   ],

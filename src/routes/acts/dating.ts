@@ -130,13 +130,16 @@ export const dateJob = (call: Any, desk: Desk, cars: readonly DatedCar[], given:
     studio.engine,
     staff,
   )
-  const ready = against.length === 0 ? alone : planAt(studio, tasks, labour, people, given, left)
+  const beside = against.length === 0 ? alone : planAt(studio, tasks, labour, people, given, left)
+  // The day asked for is the day it comes: where the others leave no hour on it, it stands against them.
+  const sameDay = beside.plan.startsAt.date === alone.plan.startsAt.date
+  const ready = sameDay ? beside : alone
   const found: Against | null =
     against.length === 0
       ? null
       : {
           conflicts: [...against].map((c) => conflictText(studio, cars, c, desk.id)),
-          ready: momentOf(ready.plan.readyAt),
+          ready: momentOf(beside.plan.readyAt),
           readyAlone: momentOf(alone.plan.readyAt),
           firstFree: freeFrom(call, desk, tasks, people, given, others),
         }
