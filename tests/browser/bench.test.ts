@@ -214,6 +214,31 @@ it('by the digits pad: values apart, the last digit taken back, the box never op
   await leave(bench, customer)
 })
 
+it('at 360×740 the step’s button lies under the thumb, large enough for a glove', async () => {
+  const { customer, bench } = await toBench({ js: true })
+  const { page } = bench
+  await page.setViewportSize({ width: 360, height: 740 })
+  for (const name of ['Begin', 'Done']) {
+    const main = section(bench, 'step').getByRole('button', { name, exact: true })
+    await main.waitFor()
+    await page.evaluate('scrollTo(0, 0)')
+    const box = await main.boundingBox()
+    // The lower 60 % of the screen, and 48 px either way.
+    expect(box?.y).toBeGreaterThanOrEqual(740 * 0.4)
+    expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThanOrEqual(740)
+    expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(48)
+    if (name === 'Begin') await main.click()
+  }
+  await openPart(bench, 'reading')
+  const pad = page.locator('.pad')
+  await pad.scrollIntoViewIfNeeded()
+  for (const key of await pad.getByRole('button').all()) {
+    const box = await key.boundingBox()
+    expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(48)
+  }
+  await leave(bench, customer)
+})
+
 it('a device of the bench opens sheets and nothing of the office', async () => {
   const { customer, bench: owner, id } = await toBench({ js: true })
   const phone = await visit()
