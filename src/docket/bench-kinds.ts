@@ -2,7 +2,7 @@ import * as z from 'zod'
 import { REMOVED_SORTS } from '../jobsheet/refit'
 import { supplied, wanted } from './in-hand-kinds'
 import { type BenchKind, GOES_BEFORE, HEARD, LOCKING_KEYS, PROBES, RECORDED } from './kind-names'
-import { id, maybe, micrometres, minutes, text, words } from './line-shapes'
+import { id, maybe, micrometres, minutes, moment, text, words } from './line-shapes'
 
 /** Lines a bench device may write without a signal; they fold the same in any order of arrival. */
 export const benchKinds = {
@@ -107,8 +107,8 @@ export const benchKinds = {
     people: z.int().min(0).max(6),
     noLifting: maybe(z.literal(true)),
     why: maybe(text),
-    readyLikely: maybe(z.string().max(40)),
-    readyCautious: maybe(z.string().max(40)),
+    readyLikely: maybe(moment),
+    readyCautious: maybe(moment),
   }),
   /** The end of a day with the car still here. */
   'stayed-overnight': z.strictObject({

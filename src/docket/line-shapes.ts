@@ -15,3 +15,9 @@ export const day = z
 
 /** Free text stands in its own erasable table; the line keeps only where. */
 export const text = z.strictObject({ text: id })
+
+/** A time as it is kept, by a day that is in the calendar: a page that shows it must not break on it. */
+export const moment = z
+  .string()
+  .max(40)
+  .refine((text) => parseDate(text.slice(0, 10)).ok, 'not a time')
