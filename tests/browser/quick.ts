@@ -37,7 +37,9 @@ const fieldsFor = (question: string, html: string, wanted: Wanted): Fields => {
   if (value !== undefined && value !== 'unsure')
     return typeof value === 'string' ? [['value', value]] : value.map((v) => ['value[]', v])
   if (form.includes('name="skip"')) return [['skip', '1']]
-  if (question === 'contact') return Object.entries(CONTACT)
+  // With the signed time of the form, as a browser sends it along.
+  const made = /name="made" value="([^"]+)"/.exec(form)?.[1] ?? ''
+  if (question === 'contact') return [...Object.entries(CONTACT), ['made', made] as const]
   if (form.includes('name="unsure"')) return [['unsure', '1']]
   const radio = /type="radio" name="value" value="([^"]+)"/.exec(form)?.[1]
   return radio === undefined ? [] : [['value', radio]]
@@ -51,6 +53,8 @@ export const answered = async (v: Visitor, studio: Studio, wanted: Wanted): Prom
     const question = /action="[^"]*\/answers\/([^"]+)"/.exec(html)?.[1]
     if (question === undefined) return id
     const path = `/e/${id}/answers/${question}`
+    // A person takes a while to type; who is done at once waits apart.
+    if (question === 'contact') studio.clock.now += 20_000
     ;({ url, html } = await post(v, studio, path, fieldsFor(question, html, wanted)))
   }
   throw new Error('the questions do not end')

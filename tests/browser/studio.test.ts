@@ -238,6 +238,6 @@ it('a docket opened on the phone is answered by the studio', async () => {
   await owner.page.goto('/studio')
   await press(owner.page, owner.page.getByRole('link', { name: 'Open a docket' }))
   await press(owner.page, button(owner, 'Ask everything, one by one'))
-  expect(await owner.page.locator('h1').textContent()).toBe('What kind of vehicle is it?')
+  expect(await owner.page.locator('h1').textContent()).toBe('Is any of this true of your car?')
   await leave(owner)
 })
