@@ -1,8 +1,8 @@
 import * as z from 'zod'
+import { day } from './line-shapes'
 
 const maybe = z.exactOptional
 const id = z.string().min(1).max(64)
-const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/)
 const minutes = z.int().min(0).max(1_000_000)
 const moment = z.strictObject({ date: day, minute: z.int().min(0).max(1440) })
 const holds = z.array(z.strictObject({ from: moment, until: moment })).max(400)

@@ -1,4 +1,4 @@
-import { eq } from 'drizzle-orm'
+import { eq, inArray } from 'drizzle-orm'
 import { build, toQuery, toStmt } from './build'
 import type { Query, Stmt } from './db'
 import { hook, outbox } from './schema'
@@ -25,9 +25,14 @@ export const setHook = (row: Omit<Hook, 'id'>): readonly Stmt[] => {
   ]
 }
 
-/** Messages waiting from before there was an address count as done. */
-export const forgetWaiting = (): Stmt =>
-  toStmt(build.update(outbox).set({ status: 'done' }).where(eq(outbox.status, 'waiting')))
+/**
+ * Messages waiting from before there was an address count as done. They are found first: the driver
+ * (libsql 0.5.29) ends the whole process on an update that walks the very index it takes rows out of.
+ */
+export const forgetWaiting = (): Stmt => {
+  const waiting = build.select({ id: outbox.id }).from(outbox).where(eq(outbox.status, 'waiting'))
+  return toStmt(build.update(outbox).set({ status: 'done' }).where(inArray(outbox.id, waiting)))
+}
 
 /** Stops sending; the address stays to be looked at. */
 export const hookOff = (at: number): Stmt =>

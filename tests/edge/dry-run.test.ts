@@ -8,7 +8,7 @@ import { root } from '../borders/source-files'
 import { namedModules, parse } from '../borders/syntax'
 
 /** Own bound in kB; the platform's is 3 MB on its free plan (its page on limits). */
-const MOST_KB = 300
+const MOST_KB = 380
 
 let folder: string
 let ran: { readonly status: number | null; readonly output: string }

@@ -241,7 +241,8 @@ describe('erasing', () => {
 
 describe('what is typed', () => {
   it('comes back on a page as text, whatever its field is called', async () => {
-    const { json } = await call('POST', '/api/v1/enquiries', { json: {} })
+    const answers = { dangers: { value: [] } }
+    const { json } = await call('POST', '/api/v1/enquiries', { json: { answers } })
     const cookie = `jd-${json.id}=${json.key}`
     for (const name of ['__proto__', 'constructor', 'toString']) {
       const answer = await world.fetch(`/e/${json.id}/answers/${json.question.id}`, {

@@ -135,7 +135,7 @@ describe('an import that cannot be right', () => {
   }
 
   it.each<[string, (page: Json) => void, string]>([
-    ['a line of an unknown kind', (q) => (q.lines[3].kind = 'paid'), '/lines/3/kind'],
+    ['a line of an unknown kind', (q) => (q.lines[3].kind = 'parked'), '/lines/3/kind'],
     ['a line with another body', (q) => (q.lines[0].body.script = 7), '/lines/0/body/script'],
     ['a gap in the lines', (q) => q.lines.splice(3, 1), '/heads/0/docket'],
     ['a head that says another state', (q) => (q.heads[0].state = 'lapsed'), '/heads/0/state'],

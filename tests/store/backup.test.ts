@@ -34,7 +34,7 @@ it('a backup of a running server restores to the same dockets and photos', async
   const { folder, remove } = makeFolder()
   const at = (name: string) => join(folder, name)
   const db = await makeData(at('data'))
-  const report = { dockets: 1, lines: 2, photos: 1, schema: 1 }
+  const report = { dockets: 1, lines: 2, photos: 1, schema: 3 }
   expect(await backup(at('data'), at('copy'))).toEqual(report)
   await db.write([insertLines('d1', 2, [aLine('later')])])
   await db.close()

@@ -87,7 +87,8 @@ describe('the sources', () => {
   it('hold no transaction that stays open between calls', () => {
     const src = new URL('../../src/', import.meta.url).pathname
     const files = readdirSync(src, { recursive: true, encoding: 'utf8' })
-    const code = files.filter((file) => /\.tsx?$/.test(file))
+    // The browser's own store is no driver of ours: there a transaction ends by itself.
+    const code = files.filter((file) => /\.tsx?$/.test(file) && !file.startsWith('client/'))
     const open = (text: string) => /\.(transaction|executeMultiple)\s*\(/.test(text)
     expect(open('await client.transaction("write")')).toBe(true)
     expect(code.length).toBeGreaterThan(20)

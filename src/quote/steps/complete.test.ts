@@ -9,12 +9,14 @@ import { rule } from './step-bench'
  */
 const WORK: readonly (readonly [work: string, steps: readonly string[], told: RegExp])[] = [
   ['photographs and check-in before water', ['check-in'], /before any water/],
+  ['setting up away from the studio', ['away-set-up'], /waste water/],
   ['look-over with the owner', ['look-over'], /write it down/i],
   ['close-ups of what was begun', ['film-evidence'], /before water/],
   ['moving what does not drive', ['move-car'], /two people/],
   ['battery support', ['battery-support'], /maker/],
   ['wash stages', ['wheels-arches', 'rinse', 'wash', 'second-wash', 'dry'], /rinse|wash|blow/i],
   ['shuts', ['shuts'], /doors/i],
+  ['an old layer off before reading and polishing', ['strip-layer'], /strip what still beads/i],
   ['underside', ['underside'], /maker’s points/],
   ['engine bay', ['engine-bay'], /cold/],
   ['decontamination and clay', ['decontamination', 'clay'], /iron|slip/i],
@@ -46,6 +48,7 @@ const WORK: readonly (readonly [work: string, steps: readonly string[], told: Re
   ['wheels off and on', ['wheels-off', 'wheels-on'], /place/],
   ['marks of each wheel’s place', ['wheels-off'], /mark each wheel/i],
   ['torque', ['wheels-on'], /torque wrench/],
+  ['stickers off the rims', ['wheel-stickers'], /plastic blade/],
   ['wheels and calipers', ['wheels-clean', 'calipers'], /discs|cracks/],
   ['wheel coating off hub and nut seats', ['wheels-coating'], /hub face and nut seats/],
   ['roof clean', ['roof-clean'], /without a jet/],

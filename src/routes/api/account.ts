@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { day } from '../../docket/line-shapes'
 import { selectEstimatesOf } from '../../store/estimates'
 import { accountView, notePaid, PAID } from '../acts/account'
 import { deskLoad, openDesk } from '../acts/desk'
@@ -6,7 +7,6 @@ import { type Route, route } from '../route'
 import { stateAnswer } from './shapes'
 
 const base = '/api/v1/dockets'
-const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/)
 const minor = z.int()
 const sums = { net: minor, tax: minor, total: minor }
 

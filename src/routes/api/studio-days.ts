@@ -1,11 +1,11 @@
 import * as z from 'zod'
+import { day } from '../../docket/line-shapes'
 import { datedCars, daysLoad, daysLoadWhole } from '../acts/days'
 import { moveAll, movesOf } from '../acts/days-moving'
 import { daysView } from '../acts/days-view'
 import { type Route, route } from '../route'
 
 const base = '/api/v1/days'
-const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/)
 const move = z.strictObject({
   docket: z.string().max(64),
   start: day,

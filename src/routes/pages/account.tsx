@@ -1,4 +1,5 @@
 import { typedNumber } from '../../intake/typed-number'
+import { parseDate } from '../../kernel/calendar'
 import { minorFromDecimal } from '../../kernel/currency'
 import { paths } from '../../pages/paths'
 import { AccountPage } from '../../pages/studio/account-page'
@@ -102,7 +103,7 @@ export const accountRoutes: readonly Route[] = [
           if (!what) faults.push({ pointer: '/what', code: 'ERR_VALUE' })
           if (!amount.ok || amount.value <= 0)
             faults.push({ pointer: '/amount', code: 'ERR_NUMBER' })
-          if (on !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(on))
+          if (on !== undefined && !parseDate(on).ok)
             faults.push({ pointer: '/on', code: 'ERR_DATE' })
           if (faults.length > 0 || !what || !amount.ok) throw invalid(faults)
           const done = notePaid(withRev(call, form), desk, { what, amount: amount.value, on })

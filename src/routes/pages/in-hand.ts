@@ -1,4 +1,5 @@
 import { SUPPLY, WANTED } from '../../jobsheet/in-hand'
+import { parseDate } from '../../kernel/calendar'
 import { paths } from '../../pages/paths'
 import { type InHandGiven, keepInHand } from '../acts/in-hand'
 import { type Fault, invalid } from '../http/problem'
@@ -7,11 +8,9 @@ import { docketForm, inForce, load } from './docket-render'
 import { madeFor } from './docket-view'
 import { seeOther, textOf, typedIn } from './page'
 
-const DAY = /^\d{4}-\d{2}-\d{2}$/
-
 const dayIn = (form: Form, name: string, faults: Fault[]): string | undefined => {
   const typed = typedIn(form, name)
-  if (typed === undefined || DAY.test(typed)) return typed
+  if (typed === undefined || parseDate(typed).ok) return typed
   faults.push({ pointer: `/${name}`, code: 'ERR_DATE' })
   return undefined
 }

@@ -1,4 +1,5 @@
 import { typedNumber } from '../../intake/typed-number'
+import { parseDate } from '../../kernel/calendar'
 import { minorFromDecimal } from '../../kernel/currency'
 import { SETTING_FIELDS, type SettingField } from '../../pages/studio/setting-fields'
 import type { StudioProfile } from '../../quote/studio-profile'
@@ -27,8 +28,6 @@ const spansOf = (text: string): { from: number; to: number }[] | null => {
   return spans
 }
 
-const DAY = /^\d{4}-\d{2}-\d{2}$/
-
 /** "Ada; 2026-07-01; 2026-07-10" a line, one day without the last; null for what cannot be read. */
 const absencesOf = (text: string): { name: string; from: string; to: string }[] | null => {
   const rows = text
@@ -38,7 +37,7 @@ const absencesOf = (text: string): { name: string; from: string; to: string }[] 
   const found: { name: string; from: string; to: string }[] = []
   for (const row of rows) {
     const [name = '', from = '', to = from] = row.split(';').map((part) => part.trim())
-    if (name === '' || !DAY.test(from) || !DAY.test(to) || to < from) return null
+    if (name === '' || !parseDate(from).ok || !parseDate(to).ok || to < from) return null
     found.push({ name, from, to })
   }
   return found

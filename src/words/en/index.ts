@@ -1,7 +1,5 @@
 import type { Catalogue } from '../render'
-import { accountWords } from './account'
 import { stepCautionWords } from './cautions'
-import { daysWords } from './days'
 import { errorsIntakeEn } from './errors-intake'
 import { estimateWords } from './estimate'
 import { eventWords } from './events'
@@ -9,7 +7,6 @@ import { format } from './format'
 import { historyWords } from './history'
 import { messageWords } from './messages'
 import { openWords, refuseWords } from './open'
-import { outgoingWords } from './outgoing'
 import { pages } from './pages'
 import { panels } from './panels'
 import { problemWords } from './problems'
@@ -36,9 +33,6 @@ export const english: Catalogue = {
   ...refuseWords,
   ...messageWords,
   ...historyWords,
-  ...daysWords,
-  ...outgoingWords,
-  ...accountWords,
   ...pages,
   ...panels,
   ...format,

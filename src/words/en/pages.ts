@@ -1,6 +1,9 @@
 import type { Catalogue } from '../render'
+import { accountWords } from './account'
 import { benchRules } from './bench-rules'
+import { daysWords } from './days'
 import { optionWords } from './options'
+import { outgoingWords } from './outgoing'
 import { pagesBench } from './pages-bench'
 
 import { customerWords } from './pages-customer'
@@ -19,6 +22,9 @@ export const pages: Catalogue = {
   ...pagesBench,
   ...pagesSheet,
   ...benchRules,
+  ...daysWords,
+  ...outgoingWords,
+  ...accountWords,
   'page.skip': 'To the page',
   'page.nav': 'Places',
   'page.yes': 'Yes',
