@@ -138,7 +138,7 @@ describe.each([
     const kinds = new Set(script.questions.filter((q) => ids.has(q.id)).map((q) => q.kind))
     expect([...kinds].sort()).toEqual([...KINDS].sort())
     // Typed in the customer's own way, shown in the studio's.
-    expect(await lineOf(v, 'mileage').locator('.said').textContent()).toContain('88')
+    expect(await lineOf(v, 'film-age').locator('.said').textContent()).toContain('30')
     expect(await lineOf(v, 'budget').locator('.said').textContent()).toContain('1,250.50')
 
     await press(page, page.getByRole('link', { name: 'See the range' }))

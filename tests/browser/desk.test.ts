@@ -294,7 +294,7 @@ it('signing out ends the device too', async () => {
   await owner.page.goto('/studio/devices')
   const before = await owner.page.locator('.lines > li').count()
   await other.page.goto('/studio/devices')
-  await press(other.page, button(other, 'Sign out'))
+  await press(other.page, button(other, /^Sign out (?!everywhere)/))
   expect(new URL(other.page.url()).pathname).toBe('/studio/sign-in')
   await owner.page.reload()
   expect(await owner.page.locator('.lines > li').count()).toBe(before - 1)

@@ -100,7 +100,7 @@ it('adjusts with a reason, tries, saves, sends; the customer must read before th
   expect(await said(reader, /The roof first/)).toBe('The roof first')
   const offer = await reader.page.locator('h1').textContent()
   expect(offer).toContain(trial ?? 'none')
-  await reader.page.getByLabel(/name/i).first().fill('Ines Example')
+  await reader.page.locator('form:has([value=accept]) [name=name]').fill('Ines Example')
   const notes = reader.page.locator('input[name="acknowledged[]"]')
   expect(await notes.count()).toBeGreaterThan(0)
   await press(reader.page, button(reader, /^Yes|accept|agree/i).first())

@@ -170,7 +170,6 @@ export const EVERY_KIND: Wanted = {
   'best-thing': 'The lettering must leave no shadow',
   budget: '1.250,50',
   'owner-since': '1999',
-  mileage: '88 000',
   'where-car': 'collect',
   'drive-consent': 'true',
   vin: '1M8GDM9AXKP042788',
