@@ -17,7 +17,7 @@ import { answersOf, bench, plainCar } from './step-bench'
 
 const draw = draws(41)
 const sets = [
-  ...Array.from({ length: 260 }, () => walk(script, (q) => anyAnswer(q, draw))),
+  ...Array.from({ length: 500 }, () => walk(script, (q) => anyAnswer(q, draw))),
   answersOf({ ...plainCar, wish: 'show', defects: ['chips'] }),
 ]
 const seen = steps.map((s) => ({
