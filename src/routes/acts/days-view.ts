@@ -141,6 +141,26 @@ const wantedItems = (
     ]
   })
 
+/** One stretch a day: from the first hand laid on it to the last, and the most people at once. */
+const workDays = (work: JobNow['taken']['work']): JobNow['taken']['work'] => {
+  const days = new Map<string, JobNow['taken']['work'][number]>()
+  for (const w of work) {
+    const known = days.get(w.date)
+    days.set(
+      w.date,
+      known === undefined
+        ? w
+        : {
+            date: w.date,
+            from: Math.min(known.from, w.from),
+            to: Math.max(known.to, w.to),
+            people: Math.max(known.people, w.people),
+          },
+    )
+  }
+  return [...days.values()]
+}
+
 const jobItems = (
   car: DatedCar,
   job: JobNow,
@@ -168,9 +188,9 @@ const jobItems = (
       : []
   return [
     ...comes,
-    ...job.taken.work.map(
-      (w) =>
-        [w.date, item('work', 'days.work', { from: w.from, to: w.to, people: w.people })] as const,
+    ...workDays(job.taken.work).map(
+      ({ date, from, to, people }) =>
+        [date, item('work', 'days.work', { from, to, people })] as const,
     ),
     ...dryingOf(job.taken).map(
       (d) =>

@@ -37,9 +37,20 @@ export const AGREED = new Set([
   'not-brought',
 ])
 
-/** A line moves by cents when another one changes: the allowance for surprises is shared by all. */
-const isMarked = ({ from, to }: { readonly from: number; readonly to: number }): boolean =>
-  Math.abs(to - from) * 100 > 3 * from
+type Change = ReturnType<typeof revisionDiff>['changed'][number]
+
+/** What a line cost before, in the same share of the whole as now: most lines only move with it. */
+const shareOf = (changed: readonly Change[]): number => {
+  const shares = changed
+    .filter((c) => c.minutes.from === c.minutes.to && c.amount.from > 0)
+    .map((c) => c.amount.to / c.amount.from)
+    .toSorted((a, b) => a - b)
+  return shares[Math.floor(shares.length / 2)] ?? 1
+}
+
+/** A line that changed for a reason of its own, by more than three in a hundred beside the others. */
+const isOwn = ({ amount, minutes }: Change, share: number): boolean =>
+  minutes.from !== minutes.to || Math.abs(amount.to - amount.from * share) * 100 > 3 * amount.from
 
 /** The ways offered, as far as they can be told apart. */
 const waysOf = (r: Revision | null): string =>
@@ -59,7 +70,8 @@ export const changeSentences = (
       to.offer.lines.find((l) => l.step === step) ?? from?.offer.lines.find((l) => l.step === step)
     return lineName(words, line ?? { step })
   }
-  const own = diff.changed.filter((c) => c.minutes.from !== c.minutes.to || isMarked(c.amount))
+  const share = shareOf(diff.changed)
+  const own = diff.changed.filter((c) => isOwn(c, share))
   const shared = diff.changed.length - own.length
   return [
     ...diff.added.map((step) => words.say('diff.added', { step: name(step) })),

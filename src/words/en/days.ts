@@ -48,7 +48,7 @@ export const daysWords: Catalogue = {
   'days.lacks.lift': 'its lift is taken',
   'days.comes': '{car} comes: {title}.',
   'days.comes.at': '{car} comes at {time:clock}: {title}.',
-  'days.work': '{from:clock} to {to:clock}: {car}{people|| with # people}.',
+  'days.work': '{from:clock} to {to:clock}: {car}{people||, up to # people at once}.',
   'days.dries':
     '{car} dries or cures and keeps the bay until {date:date}, {time:clock}; people are free.',
   'days.ready': '{car} is ready about {time:clock}.',

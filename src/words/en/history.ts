@@ -80,7 +80,7 @@ export const historyWords: Catalogue = {
   'diff.added': 'New: {step}.',
   'diff.removed': 'No longer: {step}.',
   'diff.shared':
-    '{n|One other line|# other lines} by less than 3 % each, as the allowance for surprises is shared out anew.',
+    '{n|One other line moves|# other lines move} with the whole, as the allowance for surprises is shared out anew.',
   'diff.changed': '{step}: {from:money} before, {to:money} now.',
   'diff.total': 'In all {from:money} before, {to:money} now.',
 }
