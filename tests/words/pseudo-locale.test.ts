@@ -25,6 +25,7 @@ const DATA = [
   'Ines Example',
   'ines@example.test',
   'The left door, please.',
+  '1M8GDM9AXKP042788',
   'Your studio',
   'Ada',
   'Ben',
