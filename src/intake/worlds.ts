@@ -24,8 +24,8 @@ export type Worlds<R> = {
  * A rule with more worlds than this is run anew with fewer: a world less likely than LEAST_DIVIDED is
  * not divided further there, and what else it reads unsettled takes its likeliest option.
  */
-export const MOST_WORLDS = 4096
-export const LEAST_DIVIDED = 1 / 512
+export const MOST_WORLDS = 1024
+export const LEAST_DIVIDED = 1 / 256
 
 /** A question read: its options put together as the rule told them apart, and which part is tried. */
 type Step = {

@@ -117,7 +117,9 @@ describe.each([
       await press(owner.page, button(owner, 'Ask, and wait with polishing'))
       // With scripts the sheet is drawn from what the device carries, which comes a moment later.
       await owner.page.locator('#smaller-result .note.stop').waitFor()
-      expect(await owner.page.locator('#smaller-result').textContent()).toContain('bonnet')
+      await expect
+        .poll(() => owner.page.locator('#smaller-result').textContent(), { timeout: 15_000 })
+        .toContain('bonnet')
       await looked(owner, 'bench waits for the yes')
 
       const { page } = v
