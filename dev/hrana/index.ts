@@ -1,3 +1,3 @@
-export type { Fault, FaultSwitches } from './faults'
-export type { Counts } from './pipelines'
-export { type HranaOptions, type HranaServer, startHrana } from './start-hrana'
+export type { Fault } from './faults'
+
+export { type HranaServer, startHrana } from './start-hrana'

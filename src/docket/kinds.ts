@@ -5,19 +5,14 @@ import { officeKinds } from './office-kinds'
 export { type Adjustment, adjustment } from './adjustment'
 export {
   BENCH_KINDS,
-  GOES_BEFORE,
-  HEARD,
   isBenchKind,
-  LOCKING_KEYS,
   PROBES,
-  RECORDED,
 } from './kind-names'
 export {
   type Offer,
   offer,
   type QuoteLine,
   type QuoteOption,
-  quoteLine,
 } from './offer-shape'
 export { DOUBTS, type Doubt, UNANSWERED } from './office-kinds'
 

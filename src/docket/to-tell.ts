@@ -24,25 +24,6 @@ export type ToTell = {
 
 export type Telling = { readonly toTell: readonly ToTell[] }
 
-/** Lines that put something on the list or take it off. */
-export const TELL_KINDS = [
-  'sent',
-  'decided',
-  're-asked',
-  'answered',
-  'photo-added',
-  'moved',
-  'replied',
-  'extra-asked',
-  'extra-decided',
-  'dated',
-  're-issued',
-  're-issue-decided',
-  'handed-over',
-  'told',
-  'struck',
-] as const
-
 const MOVED: Readonly<Record<string, Tell>> = {
   'look-over': 'look-over',
   'turned-down': 'turned-down',

@@ -11,9 +11,3 @@ export const toBase = (amount: number, unit: string): number | undefined => {
   const one = IN_BASE[unit]
   return one === undefined ? undefined : amount * one
 }
-
-/** The other way round. */
-export const fromBase = (amount: number, unit: string): number | undefined => {
-  const one = IN_BASE[unit]
-  return one === undefined ? undefined : amount / one
-}

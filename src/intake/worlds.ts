@@ -1,4 +1,4 @@
-import { type Answers, isUnsure } from './answers'
+import type { Answers } from './answers'
 import { allOptions, firstOf, likeliestOf, type Options, partsOf, weightOf } from './likely-options'
 import { type Marks, noMarks } from './marks'
 import type { Question } from './question'
@@ -155,9 +155,3 @@ export const worldsIn = <R>(s: Session, rule: (r: Reader) => R): Worlds<R> => {
 /** The worlds of one rule by itself. */
 export const worlds = <R>(answers: Answers, rule: (r: Reader) => R): Worlds<R> =>
   worldsIn(session(answers), rule)
-
-/** True when nothing but a settled answer can be read for this question. */
-export const settled = (answers: Answers, id: string): boolean => {
-  const a = answers[id]
-  return a !== undefined && !isUnsure(a)
-}

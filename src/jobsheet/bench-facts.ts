@@ -1,4 +1,4 @@
-import type { PaintSet, SequenceId } from '../quote/paint'
+import type { PaintSet } from '../quote/paint'
 
 /** What the bench wrote that the paint model needs; the docket's fold gives exactly this. */
 export type BenchFacts = {
@@ -22,4 +22,3 @@ export type BenchFacts = {
 }
 
 export type StepState = 'begun' | 'broken-off' | 'done'
-export type { SequenceId }

@@ -3,7 +3,6 @@ import { checksRaised, mayNotLeaveWithout, type Removal } from './refit'
 
 /** What must be settled before the car leaves; everything else may be handed over open. */
 export const BLOCKING = ['torque', 'brakes', 'belts', 'battery', 'leak', 'dry'] as const
-export type BlockingCheck = (typeof BLOCKING)[number]
 
 export type Check = {
   readonly id: string

@@ -1,5 +1,5 @@
 /** Summary statistics; the distributions and GUM rules beside it are reached through this file too. */
-export { betaCdf, betaPdf, betaQuantile, lnGamma } from './statistics-beta'
+export { betaCdf, betaQuantile, lnGamma } from './statistics-beta'
 export { chiSquareTail } from './statistics-chi-square'
 export { normalCdf, normalQuantile } from './statistics-normal'
 export { studentTQuantile } from './statistics-student'

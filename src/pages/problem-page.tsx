@@ -74,8 +74,3 @@ export const ProblemPage: FC<ProblemPageProps> = (p) => {
     </Layout>
   )
 }
-
-/** The link no longer leads anywhere, or never did; the two must look the same. */
-export const GonePage: FC<{ readonly frame: Frame }> = ({ frame }) => (
-  <ProblemPage frame={frame} kind="unknown" />
-)

@@ -15,7 +15,6 @@ export {
   type PanelMaterial,
   type PanelSize,
   panelSizes,
-  sizeAreaFactor,
 } from './panel-areas'
 
 export type BodyPanel = {

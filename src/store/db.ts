@@ -54,5 +54,3 @@ export const readOne = async <T>(db: Db, query: Query<T>): Promise<T | null> => 
   const [rows] = await readAll(db, [query])
   return rows[0] ?? null
 }
-
-export type { DbError }

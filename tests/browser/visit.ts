@@ -76,18 +76,6 @@ export const goOn = (page: Page): Locator =>
 export const notSure = (page: Page): Locator => page.locator('button[name=unsure]')
 export const leaveOut = (page: Page): Locator => page.locator('button[name=skip]')
 
-export const kindOf = async (page: Page): Promise<string> => {
-  const form = page.locator('form[action*="/answers/"]')
-  const has = async (css: string): Promise<boolean> => (await form.locator(css).count()) > 0
-  if (await has('input[name=name]')) return 'contact'
-  if (await has('input[type=radio][value=true]')) return 'yesNo'
-  if (await has('input[type=radio]')) return 'choice'
-  if (await has('input[type=checkbox]')) return 'multi'
-  if ((await page.locator('input[type=file]').count()) > 0) return 'photos'
-  if (await has('textarea')) return 'text'
-  return 'line'
-}
-
 /** Values by question: an option, several, what is typed, or `unsure`; the rest is left out or the first. */
 export type Wanted = Readonly<Record<string, string | readonly string[]>>
 
@@ -194,13 +182,6 @@ export const OLD_CAR: Wanted = {
   'film-state': ['cracked'],
   defects: ['wash-marks', 'nail-scratch'],
   use: 'weekend',
-}
-
-export const goSend = async (v: Visitor): Promise<void> => {
-  const { page } = v
-  await page.goto(`/e/${docketOf(page)}/range`)
-  await page.locator('input[name=consent]').check()
-  await press(page, page.getByRole('button', { name: 'Send it' }))
 }
 
 export const openByLink = async (v: Visitor, link: string): Promise<void> => {

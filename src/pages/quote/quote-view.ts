@@ -1,4 +1,4 @@
-import type { Adjustment, Offer, QuoteLine } from '../../docket/kinds'
+import type { Offer, QuoteLine } from '../../docket/kinds'
 import type { Estimate } from '../../quote/estimate-types'
 
 /** One of the ways a quote offers, with only what tells it from the others; all words stand ready. */
@@ -39,4 +39,4 @@ export type QuoteView = {
   readonly changes?: readonly string[]
 }
 
-export type { Adjustment, Offer, QuoteLine }
+export type { Offer, QuoteLine }

@@ -1,5 +1,3 @@
-import type { Reach } from './types'
-
 /** One number a studio may change, the hard limits it can never leave, and where it comes from. */
 export type Limit = {
   readonly value: number
@@ -103,6 +101,3 @@ export const removedByAge = [
 
 /** The largest figure ever assumed, for several owners, a shown car or an unknown past. */
 export const removedMost = 5
-
-/** Reach allowed while only the prior speaks: one light step until somebody has measured. */
-export const unmeasuredReach: Reach = 'light'

@@ -1,6 +1,6 @@
 import { tails } from './critical-path'
 import type { Arc, Network } from './network'
-import { CREW_RATE, type Studio, type Task, taskSpan } from './task'
+import { type Studio, type Task, taskSpan } from './task'
 import { dayOf, utcOfEnd, type WorkingAxis, workAfter } from './working-axis'
 
 /** A job made ready for planning: tasks by index on the studio's axis of working minutes. */
@@ -137,7 +137,3 @@ export const readyBound = (model: JobModel, people: number): number => {
   }
   return Math.max(bound, Math.ceil(work / people))
 }
-
-/** Person-minutes of a task with a crew: two people need 2 / 1.75 of one person's time. */
-export const crewCost = (minutes: number, crew: number): number =>
-  crew > 1 ? (2 * minutes) / CREW_RATE : minutes

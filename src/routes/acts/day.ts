@@ -50,7 +50,6 @@ export const dayView = (studio: Studio, desk: Desk) => {
     })),
   }
 }
-export type DayView = ReturnType<typeof dayView>
 
 /**
  * The day as a calendar file: bringing the car, and the day it is ready to be safe. One that was

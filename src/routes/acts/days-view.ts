@@ -6,6 +6,7 @@ import { wantedText } from '../../words/wanted-text'
 import type { Studio } from '../route'
 import { carName, clashesNow, conflictText, type DatedCar, jobsNow } from './days'
 import { todayOf } from './estimating'
+import { workDays } from './work-days'
 
 /** One thing of a day: what kind it is, the car it is about, and a sentence. */
 export type DayItem = {
@@ -140,26 +141,6 @@ const wantedItems = (
       [overdue ? today : w.orderBy, { kind: 'order', docket: car.head.docket, text }] as const,
     ]
   })
-
-/** One stretch a day: from the first hand laid on it to the last, and the most people at once. */
-const workDays = (work: JobNow['taken']['work']): JobNow['taken']['work'] => {
-  const days = new Map<string, JobNow['taken']['work'][number]>()
-  for (const w of work) {
-    const known = days.get(w.date)
-    days.set(
-      w.date,
-      known === undefined
-        ? w
-        : {
-            date: w.date,
-            from: Math.min(known.from, w.from),
-            to: Math.max(known.to, w.to),
-            people: Math.max(known.people, w.people),
-          },
-    )
-  }
-  return [...days.values()]
-}
 
 const jobItems = (
   car: DatedCar,

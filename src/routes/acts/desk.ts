@@ -23,7 +23,6 @@ export const deskLoad = (docket: string) => ({
   texts: selectTexts(docket),
   photos: selectPhotos(docket),
 })
-export type DeskLoad = ReturnType<typeof deskLoad>
 
 /** One docket opened: its lines, what they fold to, and the personal parts that stand apart. */
 export type Desk = {

@@ -2,7 +2,6 @@ import { type Adjustment, type BodyOf, DOUBTS, type Doubt } from '../../docket/k
 import type { Line } from '../../docket/line'
 import { MOVES } from '../../docket/states'
 import { isUnsure } from '../../intake/answers'
-import { script } from '../../intake/script'
 import { paths } from '../../pages/paths'
 import type {
   DocketView,
@@ -238,7 +237,3 @@ export const docketView = (
     ...(made && WAITS.has(desk.docket.state) ? { inHand: inHandView(call, desk, made.steps) } : {}),
   }
 }
-
-/** Prompts by question id, for reasons. */
-export const promptOf = (id: string, words: Words): string =>
-  script.questions.some((q) => q.id === id) ? words.say(`q.${id}.prompt`) : id
