@@ -214,3 +214,27 @@ describe.each(RUNTIMES)('what happens by itself, on %s', (runtime) => {
     ).toContain('"count":0')
   })
 })
+
+describe('the studio’s own form', () => {
+  it('deletes only with the tick beside it, and stands on the docket', async () => {
+    const world = await open(preparedWorld(p))
+    const { id } = p.dockets.quoted
+    const headers = { authorization: `Bearer ${world.ownerKey}`, origin: world.baseUrl }
+    const page = await (await world.fetch(`/studio/d/${id}`, { headers })).text()
+    expect(page).toContain(`action="/studio/d/${id}/erasure"`)
+    const send = async (fields: Record<string, string>) =>
+      world.fetch(`/studio/d/${id}/erasure`, {
+        method: 'POST',
+        headers: { ...headers, 'content-type': 'application/x-www-form-urlencoded' },
+        body: new URLSearchParams(fields),
+      })
+    const rev = String(
+      (await callerOf(world)('GET', `/api/v1/dockets/${id}`, { key: world.ownerKey })).json.rev,
+    )
+    expect((await send({ rev })).status).toBe(303)
+    expect(rowsOf(world, id).person).toBe(1)
+    expect((await send({ rev, sure: '1' })).status).toBe(303)
+    expect(rowsOf(world, id).person).toBe(0)
+    expect(rowsOf(world, id).line).toBeGreaterThan(3)
+  })
+})

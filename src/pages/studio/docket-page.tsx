@@ -12,6 +12,7 @@ import { Against } from './date-form'
 import { History, Message, Moves, Reply, Revisions } from './docket-acts'
 import { Asking, OwnQuestions } from './docket-asking'
 import { Doubted } from './docket-doubted'
+import { Erase } from './docket-erase'
 import { Facts, LastVisitReadings, OpenThings } from './docket-facts'
 import { DocketLead } from './docket-lead'
 import type { AgainstView, DocketView, MessageView, StaleView, TrialView } from './docket-view'
@@ -161,6 +162,7 @@ export const DocketPage: FC<DocketPageProps> = (p) => {
       <OwnQuestions {...acts} />
       <History words={words} docket={docket} />
       <FreshLink words={words} id={docket.id} once={once} />
+      <Erase {...acts} />
       <section class="screen-only">
         <p>
           <a href={paths.studio}>{words.say('page.docket.back')}</a>

@@ -131,7 +131,9 @@ export const docketMoveRoutes: readonly Route[] = [
     load: ({ params }) => eraseLoad(params.id ?? ''),
     act: (call) => {
       const desk = openDesk(call.loaded)
-      checkMatch(withRev(call, formOf(call)), desk)
+      const form = formOf(call)
+      checkMatch(withRev(call, form), desk)
+      if (form.get('sure') === null) return seeOther(`${paths.docket(desk.id)}#erase`)
       return seeOther(paths.docket(desk.id), eraseMine(call, desk, call.loaded.estimates))
     },
   }),

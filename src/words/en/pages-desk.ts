@@ -2,6 +2,11 @@ import type { Catalogue } from '../render'
 
 /** Words of opening a docket, asking again, and changing an answer for the customer. */
 export const pagesDesk: Catalogue = {
+  'page.erase': 'Delete what tells who the customer is',
+  'page.erase.lead':
+    'When the customer asks for it, or has no more to do with you. Name, ways to reach them, free words and photos are deleted for good; the figures of the job stay. Backups made before keep them until you delete those.',
+  'page.erase.sure': 'Yes, delete it for good',
+  'page.erase.button': 'Delete it',
   'page.asking': 'Ask the customer again',
   'page.asking.waiting': 'Asked again, not answered yet',
   'page.asking.question': 'What',
