@@ -67,8 +67,6 @@ export type Question<T = unknown> = {
   readonly carSd?: number
   /** Asks about two answers that do not go together: never left out because the conversation is long. */
   readonly check?: true
-  /** The same question, kindly shown together with this earlier one. */
-  readonly together?: string
   readonly asked: (r: Reader) => boolean
   readonly reply: (r: Reader) => Phrase
 }

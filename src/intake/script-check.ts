@@ -61,12 +61,10 @@ export const checkScript = (script: Script, samples: readonly Answers[]): readon
           late.set(q.id, (late.get(q.id) ?? new Set()).add(id))
     })
   }
-  script.questions.forEach((q, i) => {
+  script.questions.forEach((q) => {
     for (const id of late.get(q.id) ?? [])
       faults.push(`${q.id}: reads ${id}, which is not asked before it`)
     if (!reached.has(q.id)) faults.push(`${q.id}: never asked`)
-    if (q.together !== undefined && (at.get(q.together) ?? i) >= i)
-      faults.push(`${q.id}: together with a later question`)
   })
   return faults
 }

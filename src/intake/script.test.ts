@@ -33,7 +33,7 @@ describe('checkScript', () => {
     const early = toy('early', { asked: (r) => r.value(late) !== 'x' })
     const never = toy('never', { asked: () => false })
     const heavy = toy('heavy', { likely: [['x', 0.7]], unsureAllowed: true, likelySource: 'test' })
-    const odd = toy('odd', { options: ['a', 'a'], likely: [['b', 1]], together: 'odd' })
+    const odd = toy('odd', { options: ['a', 'a'], likely: [['b', 1]] })
     const faults = checkScript(
       { version: 't', questions: [early, never, heavy, odd, late, toy('late')] },
       [{}],
@@ -47,7 +47,6 @@ describe('checkScript', () => {
       'an id stands twice',
       'early: reads late, which is not asked before it',
       'never: never asked',
-      'odd: together with a later question',
     ])
   })
 

@@ -14,6 +14,5 @@ export const insured: Question<boolean> = question({
   ],
   likelySource: 'own estimate',
   asked: (r) => r.value(driveConsent) === true,
-  together: 'drive-consent',
   reply: (r) => byYes(r, insured),
 })

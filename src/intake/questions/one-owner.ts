@@ -21,6 +21,5 @@ export const oneOwner: Question<OneOwner> = question({
   ],
   likelySource: 'own estimate',
   asked: (r) => history(r) && (olderThan(r, 2005) || !is(r, paintHistory, 'original')),
-  together: 'owner-since',
   reply: (r) => byOption(r, oneOwner),
 })

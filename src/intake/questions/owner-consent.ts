@@ -8,6 +8,5 @@ export const ownerConsent: Question<boolean> = question({
   stage: 'narrow',
   kind: 'yesNo',
   asked: (r) => r.value(authority) !== undefined && r.value(authority) !== 'mine',
-  together: 'authority',
   reply: (r) => byYes(r, ownerConsent),
 })

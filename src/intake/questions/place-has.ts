@@ -11,7 +11,6 @@ export const placeHas: Question<readonly PlaceHas[]> = question({
   kind: 'multi',
   options: PLACE_HAS_OPTIONS,
   asked: (r) => r.value(whereCar) === 'at-home',
-  together: 'where-car',
   reply: (r) => {
     const there = r.value(placeHas) ?? []
     const lacks = PLACE_HAS_OPTIONS.filter((o) => !there.includes(o))

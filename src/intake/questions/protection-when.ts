@@ -20,6 +20,5 @@ export const protectionWhen: Question<ProtectionWhen> = question({
   likelySource: 'own estimate',
   // Wax is gone by itself within months, so its age changes nothing.
   asked: (r) => r.value(earlierProtection)?.some((p) => p !== 'wax') === true,
-  together: 'earlier-protection',
   reply: (r) => byOption(r, protectionWhen),
 })
