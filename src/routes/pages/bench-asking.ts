@@ -1,9 +1,8 @@
 import { paths } from '../../pages/paths'
-import { openDesk } from '../acts/desk'
 import { decideReIssue, reIssue } from '../acts/re-issuing'
 import { type Route, route } from '../route'
-import { benchPage, load, money } from './bench-render'
-import { formOf, orAgain, seeOther, textOf } from './page'
+import { benchForm, load, money } from './bench-render'
+import { seeOther, textOf } from './page'
 import { reIssueWord } from './re-issue-form'
 
 /** Questions the bench puts to the customer, and answers taken down on the phone. */
@@ -19,22 +18,15 @@ export const benchAskingRoutes: readonly Route[] = [
     answers: { 303: null },
     again: true,
     load,
-    act: (call) => {
-      const desk = openDesk(call.loaded)
-      const form = formOf(call)
-      return orAgain(
-        () => {
-          const { currency } = call.studio.profile
-          const given = {
-            text: textOf(form, 'text', 2000),
-            net: money(form.get('net'), 'net', currency),
-          }
-          const done = reIssue(call, desk, given, call.loaded.estimates)
-          return seeOther(`${paths.bench(desk.id)}#smaller-result`, { writes: done.writes })
-        },
-        (problem) => benchPage(call, desk, call.loaded.estimates, null, problem),
-      )
-    },
+    act: benchForm((call, desk, form) => {
+      const { currency } = call.studio.profile
+      const given = {
+        text: textOf(form, 'text', 2000),
+        net: money(form.get('net'), 'net', currency),
+      }
+      const done = reIssue(call, desk, given, call.loaded.estimates)
+      return seeOther(`${paths.bench(desk.id)}#smaller-result`, { writes: done.writes })
+    }),
   }),
   route({
     id: 'page.bench.re-issue.phone',
@@ -47,16 +39,10 @@ export const benchAskingRoutes: readonly Route[] = [
     answers: { 303: null },
     again: true,
     load,
-    act: (call) => {
-      const desk = openDesk(call.loaded)
-      return orAgain(
-        () => {
-          const word = reIssueWord(formOf(call))
-          const done = decideReIssue(call, desk, call.params.issue ?? '', word, 'phone')
-          return seeOther(`${paths.bench(desk.id)}#smaller-result`, { writes: done.writes })
-        },
-        (problem) => benchPage(call, desk, call.loaded.estimates, null, problem),
-      )
-    },
+    act: benchForm((call, desk, form) => {
+      const word = reIssueWord(form)
+      const done = decideReIssue(call, desk, call.params.issue ?? '', word, 'phone')
+      return seeOther(`${paths.bench(desk.id)}#smaller-result`, { writes: done.writes })
+    }),
   }),
 ]

@@ -10,12 +10,12 @@ import { selectEstimatesOf } from '../../store/estimates'
 import { accountOf } from '../acts/account'
 import { type StoredEstimates, sheetFor } from '../acts/agreed'
 import { carriedOf } from '../acts/carrying'
-import { type Desk, deskLoad } from '../acts/desk'
+import { type Desk, deskLoad, openDesk } from '../acts/desk'
 import { agreementView } from '../acts/extras'
 import { stillOpen } from '../acts/handing-over'
 import { invalid, type Problem } from '../http/problem'
-import type { Outcome } from '../route'
-import { type Any, fieldErrors, formOf, frameOf, keptOf, onceOf, page } from './page'
+import type { Call, Form, Outcome } from '../route'
+import { type Any, fieldErrors, formOf, frameOf, keptOf, onceOf, orAgain, page } from './page'
 
 export const load = ({ params }: { readonly params: Readonly<Record<string, string>> }) => ({
   ...deskLoad(params.id ?? ''),
@@ -50,6 +50,20 @@ export const benchPage = (
     />,
     problem ? 422 : 200,
   )
+
+/** The act of a form on the sheet: the desk opened, and where it is refused the sheet again with what was typed. */
+export const benchForm =
+  <C extends Call<unknown, unknown, ReturnType<typeof load>>>(
+    act: (call: C, desk: Desk, form: Form) => Promise<Outcome> | Outcome,
+  ) =>
+  (call: C): Promise<Outcome> => {
+    const desk = openDesk(call.loaded)
+    const form = formOf(call)
+    return orAgain(
+      () => act(call, desk, form),
+      (problem) => benchPage(call, desk, call.loaded.estimates, form.get('step'), problem),
+    )
+  }
 
 /** A line typed on a page of the server: its own device name, numbered after what is there. */
 export const pageLine = (call: Any, desk: Desk, kind: string, body: Record<string, unknown>) => ({

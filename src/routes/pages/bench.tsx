@@ -9,8 +9,8 @@ import { addPhoto } from '../acts/photo'
 import { invalid } from '../http/problem'
 import { type Route, route } from '../route'
 import { pageLines } from './bench-page-lines'
-import { benchPage, load, pageLine, subject } from './bench-render'
-import { formOf, orAgain, seeOther, textOf, wholeOf } from './page'
+import { benchForm, benchPage, load, pageLine, subject } from './bench-render'
+import { seeOther, textOf, wholeOf } from './page'
 
 /** The part of the sheet each kind of line stands in, to come back to. */
 const PART: Readonly<Record<string, string>> = {
@@ -65,19 +65,12 @@ export const benchPageRoutes: readonly Route[] = [
     answers: { 303: null },
     again: true,
     load,
-    act: (call) => {
-      const desk = openDesk(call.loaded)
-      const form = formOf(call)
-      const kind = form.get('kind') ?? ''
-      return orAgain(
-        () => {
-          const lines = pageLines(call, desk, call.loaded.estimates, form)
-          const done = addBenchLines(call, desk, lines)
-          return seeOther(backTo(desk.id, kind, form.get('step')), { writes: done.writes })
-        },
-        (problem) => benchPage(call, desk, call.loaded.estimates, form.get('step'), problem),
-      )
-    },
+    act: benchForm((call, desk, form) => {
+      const lines = pageLines(call, desk, call.loaded.estimates, form)
+      const done = addBenchLines(call, desk, lines)
+      const to = backTo(desk.id, form.get('kind') ?? '', form.get('step'))
+      return seeOther(to, { writes: done.writes })
+    }),
   }),
   route({
     id: 'page.bench.finding',
@@ -90,29 +83,22 @@ export const benchPageRoutes: readonly Route[] = [
     answers: { 303: null },
     again: true,
     load,
-    act: (call) => {
-      const desk = openDesk(call.loaded)
-      const form = formOf(call)
-      return orAgain(
-        async () => {
-          const kind = form.get('kind') === 'removed' ? 'removed' : 'found'
-          const body = benchBody(kind, form)
-          if (!body.ok) throw invalid(body.error)
-          const photo = form.file('file') ? await addPhoto(call, desk, subject(form)) : null
-          const base = photo ? { ...desk, lines: [...desk.lines, ...photo.placed] } : desk
-          const line = pageLine(call, base, kind, {
-            ...body.value,
-            ...(photo ? { photo: photo.id } : {}),
-          })
-          const done = addBenchLines(call, base, [line])
-          return seeOther(backTo(desk.id, kind, form.get('step')), {
-            writes: [...(photo?.writes ?? []), ...done.writes],
-            ...(photo ? { before: photo.before, undo: photo.undo } : {}),
-          })
-        },
-        (problem) => benchPage(call, desk, call.loaded.estimates, null, problem),
-      )
-    },
+    act: benchForm(async (call, desk, form) => {
+      const kind = form.get('kind') === 'removed' ? 'removed' : 'found'
+      const body = benchBody(kind, form)
+      if (!body.ok) throw invalid(body.error)
+      const photo = form.file('file') ? await addPhoto(call, desk, subject(form)) : null
+      const base = photo ? { ...desk, lines: [...desk.lines, ...photo.placed] } : desk
+      const line = pageLine(call, base, kind, {
+        ...body.value,
+        ...(photo ? { photo: photo.id } : {}),
+      })
+      const done = addBenchLines(call, base, [line])
+      return seeOther(backTo(desk.id, kind, form.get('step')), {
+        writes: [...(photo?.writes ?? []), ...done.writes],
+        ...(photo ? { before: photo.before, undo: photo.undo } : {}),
+      })
+    }),
   }),
   route({
     id: 'page.bench.extra',
@@ -125,24 +111,17 @@ export const benchPageRoutes: readonly Route[] = [
     answers: { 303: null },
     again: true,
     load,
-    act: (call) => {
-      const desk = openDesk(call.loaded)
-      const form = formOf(call)
-      return orAgain(
-        () => {
-          const text = textOf(form, 'text', 2000)
-          const minutes = wholeOf(form, 'minutes')
-          if (!text) throw invalid([{ pointer: '/text', code: 'ERR_REQUIRED' }])
-          if (minutes === undefined || !(minutes >= 0 && minutes <= 10_000))
-            throw invalid([{ pointer: '/minutes', code: 'ERR_NUMBER' }])
-          const finding = desk.docket.bench.findings.find((f) => f.id === form.get('finding'))?.id
-          const ifNot = textOf(form, 'ifNot', 500)
-          const done = askExtra(call, desk, { text, minutes, finding, ifNot })
-          return seeOther(`${paths.bench(desk.id)}#findings`, { writes: done.writes })
-        },
-        (problem) => benchPage(call, desk, call.loaded.estimates, null, problem),
-      )
-    },
+    act: benchForm((call, desk, form) => {
+      const text = textOf(form, 'text', 2000)
+      const minutes = wholeOf(form, 'minutes')
+      if (!text) throw invalid([{ pointer: '/text', code: 'ERR_REQUIRED' }])
+      if (minutes === undefined || !(minutes >= 0 && minutes <= 10_000))
+        throw invalid([{ pointer: '/minutes', code: 'ERR_NUMBER' }])
+      const finding = desk.docket.bench.findings.find((f) => f.id === form.get('finding'))?.id
+      const ifNot = textOf(form, 'ifNot', 500)
+      const done = askExtra(call, desk, { text, minutes, finding, ifNot })
+      return seeOther(`${paths.bench(desk.id)}#findings`, { writes: done.writes })
+    }),
   }),
   route({
     id: 'page.bench.extra-decision',
@@ -154,20 +133,13 @@ export const benchPageRoutes: readonly Route[] = [
     body: 'form',
     answers: { 303: null },
     load,
-    act: (call) => {
-      const desk = openDesk(call.loaded)
-      const form = formOf(call)
-      return orAgain(
-        () => {
-          const name = textOf(form, 'name', 200)
-          if (!name) throw invalid([{ pointer: '/name', code: 'ERR_REQUIRED' }])
-          const decision = form.get('decision') === 'agree' ? 'agree' : 'refuse'
-          const extra = call.params.extra ?? ''
-          const done = decideExtra(call, desk, extra, { decision, name }, 'phone')
-          return seeOther(`${paths.bench(desk.id)}#findings`, { writes: done.writes })
-        },
-        (problem) => benchPage(call, desk, call.loaded.estimates, null, problem),
-      )
-    },
+    act: benchForm((call, desk, form) => {
+      const name = textOf(form, 'name', 200)
+      if (!name) throw invalid([{ pointer: '/name', code: 'ERR_REQUIRED' }])
+      const decision = form.get('decision') === 'agree' ? 'agree' : 'refuse'
+      const extra = call.params.extra ?? ''
+      const done = decideExtra(call, desk, extra, { decision, name }, 'phone')
+      return seeOther(`${paths.bench(desk.id)}#findings`, { writes: done.writes })
+    }),
   }),
 ]
