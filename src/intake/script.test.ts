@@ -60,7 +60,7 @@ describe('checkScript', () => {
 
   it('gives weights to everything an owner may not know, save what changes no figure', () => {
     const bare = script.questions.filter((q) => q.unsureAllowed && !q.likely).map((q) => q.id)
-    expect(bare).toEqual(['owner-since'])
+    expect(bare).toEqual(['year-check', 'owner-since', 'owner-check'])
   })
 })
 

@@ -22,6 +22,7 @@ export const ownerCheck: Question<OwnerCheck> = question({
   stage: 'narrow',
   kind: 'choice',
   options: OWNER_CHECK_OPTIONS,
+  unsureAllowed: true,
   check: true,
   asked: odd,
   reply: (r) => byOption(r, ownerCheck),

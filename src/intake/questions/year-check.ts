@@ -13,6 +13,7 @@ export const yearCheck: Question<YearCheck> = question({
   stage: 'first',
   kind: 'choice',
   options: YEAR_CHECK_OPTIONS,
+  unsureAllowed: true,
   check: true,
   asked: (r) => (r.value(filmAge) ?? 0) > (r.value(begunYear) ?? 2026) + 1 - (r.value(year) ?? 0),
   reply: (r) => byOption(r, yearCheck),

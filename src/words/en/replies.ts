@@ -144,6 +144,7 @@ export const repliesEn: Catalogue = flatReplies({
     'film-age-wrong':
       'Thank you. Change the age of the film above. Until then we plan as if it were old.',
     'both-right': 'Then a part is older than the car. We treat that panel as not original.',
+    unsure: 'Then we plan as if the film were old, and look at both when the car is here.',
   },
   'film-state': {
     started: 'Then what was done so far is photographed close up, before any water.',
@@ -554,6 +555,7 @@ export const repliesEn: Catalogue = flatReplies({
     'since-wrong': 'Please change that year above. Until then we trust none of its past.',
     'car-year-wrong': 'Please change the year of the car above: the paint hangs on it.',
     'more-owners': 'Then what came before you is hearsay, and readings decide.',
+    unsure: 'Then we trust none of its past, and readings decide.',
   },
   terms: {
     'return-terms': 'Then we ask for those terms before we polish, coat or strip anything.',
