@@ -510,8 +510,8 @@ export const samplePages = (assets: Assets, t: Typed = PLAIN): Readonly<Record<s
         ]}
       />
     ),
-    bench: <BenchPage frame={studio} view={benchOf(t, 'lettering')} once="k1" />,
-    'bench-done': <BenchPage frame={studio} view={benchOf(t, null)} once="k1" />,
+    bench: <BenchPage frame={studio} rev={40} view={benchOf(t, 'lettering')} once="k1" />,
+    'bench-done': <BenchPage frame={studio} rev={40} view={benchOf(t, null)} once="k1" />,
     handover: (
       <HandoverPage
         frame={studio}

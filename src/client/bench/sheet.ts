@@ -34,7 +34,12 @@ export const openSheet = (db: Database, docket: string, tell: () => void) => {
   let once = newId()
   let tries = 0
   let left = false
+  let asked = false
   let timer: ReturnType<typeof setTimeout> | undefined
+
+  /** The studio's page says what was refused, or is newer than what is kept until that was asked for. */
+  const staysAsItCame = (kept: Carried): boolean =>
+    page().dataset.refused !== undefined || (!asked && kept.rev < Number(page().dataset.rev))
 
   /** Draws the page anew; false where nothing was brought yet. */
   const show = async (): Promise<boolean> => {
@@ -43,12 +48,13 @@ export const openSheet = (db: Database, docket: string, tell: () => void) => {
     if (!kept || !given) return false
     const { carried } = kept
     const words = wordsOf(carried, given)
+    shown = { carried, words }
+    if (staysAsItCame(carried)) return true
     const view = sheetView(carried, await allLines(db), words, stepOf(), why)
     morphInto(page(), sheetMarkup(view, words, once, refusal))
     document.title = `${titleOf(view, words)} · ${document.title.split(' · ').at(-1)}`
     setUpPads(page())
     tick(page(), words)
-    shown = { carried, words }
     return true
   }
 
@@ -64,6 +70,7 @@ export const openSheet = (db: Database, docket: string, tell: () => void) => {
     why = flushed === 'sent' ? null : flushed
     const brought = flushed === 'sent' && (await bring(db, docket, () => left))
     tries = brought ? 0 : tries
+    asked = true
     await show()
     tell()
     clearTimeout(timer)
@@ -137,6 +144,7 @@ export const openSheet = (db: Database, docket: string, tell: () => void) => {
       return false
     }
     form.reset()
+    delete page().dataset.refused
     once = newId()
     await settle(read.lines.map((line) => line.kind))
     tell()

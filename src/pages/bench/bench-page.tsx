@@ -32,6 +32,8 @@ import { UnsentLines } from './unsent-lines'
 
 export type BenchPageProps = {
   readonly frame: Frame
+  /** The docket's revision the page was made of: a device draws nothing older over it. */
+  readonly rev: number
   readonly view: BenchView
   readonly once: string
   readonly errors?: readonly FieldError[]
@@ -91,7 +93,7 @@ const MEASURED = new Set([
 ])
 
 /** Everything of the sheet under its head; the browser renders the same without a signal. */
-export const BenchBody: FC<Omit<BenchPageProps, 'scripts'>> = (p) => {
+export const BenchBody: FC<Omit<BenchPageProps, 'scripts' | 'rev'>> = (p) => {
   const { view, once, errors, kept } = p
   const { words } = p.frame
   const step = view.sheet.steps.find((s) => s.id === view.current)
@@ -206,7 +208,12 @@ export const BenchPage: FC<BenchPageProps> = (p) => {
       <p class="notice" hidden data-notice="no-signal">
         {words.say('page.bench.no-signal')}
       </p>
-      <div id="sheet" data-worker={frame.assets('bench-worker.js')}>
+      <div
+        id="sheet"
+        data-worker={frame.assets('bench-worker.js')}
+        data-rev={String(p.rev)}
+        data-refused={p.errors ? '1' : undefined}
+      >
         <BenchBody {...p} />
       </div>
       <section class="screen-only">

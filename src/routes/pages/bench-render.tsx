@@ -44,6 +44,7 @@ export const benchPage = (
   page(
     <BenchPage
       frame={frameOf(call)}
+      rev={desk.docket.rev}
       view={benchView(call, desk, stored, step)}
       once={onceOf(call)}
       {...(problem ? { errors: fieldErrors(call, problem), kept: keptOf(formOf(call)) } : {})}
